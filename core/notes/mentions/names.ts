@@ -1,5 +1,5 @@
 import type { Tok } from "../clause.ts";
-import { placeAfter } from "../clause.ts";
+import { placeAfter, textOf } from "../clause.ts";
 import { NO_ROLES, wordToken } from "../tokens/token.ts";
 import { isEveryday } from "../words/everyday.ts";
 import { AND, ARTICLES_WIDE, PREPOSITIONS } from "../words/links.ts";
@@ -84,6 +84,18 @@ const isGivenName = ({ kind, text, unknown, roles }: Tok): boolean =>
   !roles.pronoun &&
   ((unknown === true && !isEveryday(text)) || NAMES_THAT_ARE_WORDS.includes(text));
 
+/** "a young fellow gave me 110": who that is, as one. */
+function withLikeness(tokens: Tok[]): Tok[] {
+  if (!tokens.some((_, at) => isOfDoer(tokens, at))) return tokens;
+  return tokens.flatMap((token, at) => {
+    if (isOfDoer(tokens, at)) return [];
+    const first = tokens.slice(0, at).findLastIndex((_, place) => !isOfDoer(tokens, place)) + 1;
+    return first === at
+      ? [token]
+      : [{ ...token, text: textOf(tokens.slice(first, at + 1)), from: tokens[first]!.from }];
+  });
+}
+
 /** "a young fellow gave me 110": what somebody is like who opens a sentence; behind "to" it is a part of their name. */
 function isOfDoer(tokens: readonly Tok[], at: number): boolean {
   const { kind, text } = tokens[at]!;
@@ -103,7 +115,7 @@ function isOfDoer(tokens: readonly Tok[], at: number): boolean {
 /** The words of a name are that and nothing else: the truck in "lady in the red truck" is no spending. */
 export function withNames(said: Tok[]): Tok[] {
   if (!said.some(opensName)) return said;
-  const tokens = withGivenNames(said.filter((_, at) => !isOfDoer(said, at)));
+  const tokens = withGivenNames(withLikeness(said));
   for (let at = -1; at + 1 < tokens.length; at += 1) {
     if (at >= 0 && !takesName(tokens[at]!)) continue;
     const first = placeAfter(tokens, at + 1, BEFORE_NAMES);

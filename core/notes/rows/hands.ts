@@ -188,9 +188,14 @@ export const HANDS: readonly Row<OwnerEffect>[] = [
     "paid bob 40 for 2 hrs of sanding",
   ],
   [
-    "paid|gave|pd|slipped|handed|tipped <art>? <new>|<person>|<kin>? $ to [haul|move|carry|load|lift|deliver|transport] it|them|that",
+    "paid|gave|pd|slipped|handed|tipped <art>? <word>|<person>|<kin>? $ to|for [haul|move|carry|load|lift|deliver|transport|helping|hauling|moving|carrying|loading|lifting|delivering carry|load|move|lift|haul|me|us|out|with?] it|them|that",
     "service",
     "paid joe 20 to haul it",
+  ],
+  [
+    "paid|gave|pd|slipped|handed|tipped <art>? <word>|<person>|<kin>? $ for [helping carry|load|move|lift|haul|me|us|out?] ;",
+    "service",
+    "paid joe 20 for helping me",
   ],
   [
     `paid|gave|pd|slipped|handed $ [to <art>? <new>|<kin>|<person>] for|to|on|in ${WHAT_FOR}`,
