@@ -46,6 +46,11 @@ export const TOLD_BESIDE: readonly Row<TurnEffect>[] = [
     "two chairs sold, 35 each, remaining two still listed",
   ],
   [
+    "<~retire>|<sell>|<buy>|<list>|<reprice>|<hold>|<finish>|<start> … <piece> … [,|and|but|though|tho|while|.|;|-* <art>|other* <piece> came_out|came_up|came_along|came_together|turned_out|cleaned_up|polished_up|is_coming_along|coming_along so|really|very|pretty|super|absolutely|just|too|all|surprisingly|quite* <word> <word>? <word>?] ,|.|;|!|and|but|so|though|-? !$",
+    "word",
+    "trashed the lamp but the desk came out great",
+  ],
+  [
     "gave_me|gave_us|paid_me|paid_us|handed_me|handed_us|<sell> … $ for|on|cash <art>? <piece>? [,|and|then|but|.* !!$|not|deposit|discount|less|refund|money|back|lower asked|asks|wanted|made|had me|us|for|a|an|the|if|i|help|my|some|to* <any>? <any>? <any>? <any>? <any>? <any>?] ;",
     "word",
     "she gave me 110 for the desk and then asked me to lift it",

@@ -35,7 +35,7 @@ export function cutsOf(pieces: readonly Piece[]): Cut[] {
 function isRelative(pieces: readonly Piece[], joint: number, next: number): boolean {
   if (!RELATIVES.has(pieces[next]?.text ?? "") || pieces[joint]!.text !== "," || pieces.at(-1)!.text === "?")
     return false;
-  const isNamed = pieces.slice(Math.max(0, joint - 4), joint - 1).some(({ text }) => BEFORE_BUYER.has(text));
+  const isNamed = pieces.slice(Math.max(0, joint - 8), joint - 1).some(({ text }) => BEFORE_BUYER.has(text));
   return isNamed && pieces.slice(next + 1, next + 3).some(({ text }) => TELLS_OF_BUYER.has(text));
 }
 
