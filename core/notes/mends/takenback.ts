@@ -34,19 +34,18 @@ function isBetweenValues(tokens: readonly Tok[], at: number): boolean {
   return before.kind === "amount" && (isMeasure(next) || next.mention?.count !== undefined);
 }
 
+/** So many words stand between what was said and what is meant, at the most. */
+const BETWEEN_MAX = 5;
+
 /** "an hour on the desk while the baby napped no actually it was an hour and a half": said again, of a value before it. */
 function isBeforeRightValue(tokens: readonly Tok[], at: number): boolean {
   if (!tokens[at]!.text.split(" ").includes("no")) return false;
-  const behind = tokens.findIndex(
-    ({ text }, place) => place > at && !CORRECTING.has(text) && !BEFORE_RIGHT_VALUE.has(text),
-  );
+  let behind = at + 1;
+  const isBetween = (text: string) => CORRECTING.has(text) || BEFORE_RIGHT_VALUE.has(text);
+  while (behind < tokens.length && behind - at <= BETWEEN_MAX && isBetween(tokens[behind]!.text)) behind += 1;
   const value = tokens[behind];
-  return (
-    value !== undefined &&
-    behind > at + 1 &&
-    isValue(value) &&
-    tokens.slice(0, at).some(({ kind }) => kind === value.kind)
-  );
+  if (value === undefined || behind === at + 1 || !isValue(value)) return false;
+  return tokens.findIndex(({ kind }) => kind === value.kind) < at;
 }
 
 /** Where what is meant begins, behind the words that put it right and its article. */
