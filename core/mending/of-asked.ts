@@ -133,6 +133,8 @@ export function madeOfAsked(
     const isPart = desk.books.facts.some((fact) => fact.root === facts[0]!.root && !isOf(fact));
     return isAbout && !said.each && !isPart && facts.some(({ kind }) => canMend(kind, to)) ? to : null;
   }
+  // "actually just list it at 150" behind a sale that is asked about is a note of its own.
+  if (isRecorded(said) && facts.every(({ kind }) => kind !== said.kind)) return null;
   const doubted = said.kind === "mend" ? said : (orBefore(said, desk) ?? said);
   const mend = anyOf(doubted).find(({ kind }) => kind === "mend");
   if (mend?.kind !== "mend") return null;

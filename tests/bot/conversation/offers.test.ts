@@ -173,4 +173,10 @@ describe("what a note that waits tells of a held piece", () => {
   test("leaves the price agreed on where nothing waits", () => {
     expect(chat.say("he picked up and paid the rest").text).toContain("Sold #1 dresser for 290.00");
   });
+
+  test("is not what a note of another kind corrects", () => {
+    chat.say("bought bench 20");
+    chat.say("sold dresser to ray, 300, he paid half now and half when he picks up");
+    expect(chat.say("actually just list the bench at 150").text).toContain("Listed #2 bench at 150.00");
+  });
 });
