@@ -29,9 +29,14 @@ export const BESIDE: readonly Row<OwnerEffect>[] = [
     "sent 200 to the loan while dinner burned",
   ],
   [
-    "$|<place>|<piece>|<person> [on|during|over my|our|his|her|their lunch|lunch_break|lunch_hour|break|coffee_break|smoke_break|route|bus_route|mail_route|shift|rounds|commute|morning_walk|dog_walk|morning_run|day_off|days_off]",
+    "$|<place>|<piece>|<person>|<supply>|loan [on|during|over my|our|his|her|their lunch|lunch_break|lunch_hour|break|coffee_break|smoke_break|tea_break|route|bus_route|mail_route|shift|rounds|commute|morning_walk|dog_walk|morning_run|day_off|days_off]",
     "underway",
     "got two stools at the thrift store on my lunch break, 24 for the pair",
+  ],
+  [
+    "$|<place>|<piece>|<person>|<supply>|loan [on|during lunch_break|coffee_break|smoke_break|tea_break|dinner_break]",
+    "underway",
+    "sent 150 to the loan on tea break",
   ],
   [
     `<~buy> … [on his|her|their|the|my|our walk|drive|ride|run|trip home|back* from|to|after? <art>? ${BOUND_FOR}?]`,

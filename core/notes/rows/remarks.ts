@@ -19,6 +19,7 @@ export const REMARKS: readonly Row<TurnEffect>[] = [
     "word",
     "we put the last coat on the dresser and now its done",
   ],
+  ["^ [<art>? invoice|bill|receipt for|:|from?] <supply>", "word", "invoice for storage unit, 48"],
   // A piece that is kept: whose wish it is, that it is off the list, how well it stands there.
   [
     `[<art>? <kin>? wants|want|wishes|wish|would_like|would_love|begs|begged|asks|asked|insists|insisted|decided|hopes to|on|for|us|me*] keep|keeping … ${OFF_THE_LIST}`,

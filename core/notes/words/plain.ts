@@ -12,7 +12,7 @@ const LOOKS =
   "bulky lightweight massive enormous gigantic giant compact tiny cute adorable quirky funky fancy elegant classy cheap cheapo " +
   "pricey expensive steep fair reasonable normal standard typical regular special rare unique weird strange odd-looking goofy " +
   "silly crazy insane wild amazing awesome fantastic excellent superb terrific incredible unbelievable wonderful fabulous bonny bonnie braw " +
-  "perfect ideal great good nice fine okay alright decent bad awful terrible horrible dreadful nasty gross disgusting rank " +
+  "perfect ideal great good nice fine okay alright aight ez easy-money decent bad awful terrible horrible dreadful nasty gross disgusting rank " +
   "broken busted wrecked ruined trashy junky ratty shabby tired old-looking dated outdated ancient aged older newer newish " +
   "bright dull pale bold warm cool hot cold wet damp dry soft hard stiff loose tight crooked bent lopsided uneven level " +
   "sharp flimsy fragile delicate strong weak thick thin deep shallow steep tall-ish boxy curvy sleek plain simple basic modest " +

@@ -225,6 +225,8 @@ export const SUPPLIES: Readonly<Record<Exclude<Category, "other">, readonly stri
     "epoxy",
     "resin",
     "sandpaper",
+    "sanding belts",
+    "belts",
     "sand paper",
     "sanding paper",
     "sanding disc",

@@ -30,7 +30,7 @@ const HOSTILE: readonly (readonly [string, string])[] = [
   ["points", "desk.90."],
 ];
 
-const REPEATS = 5;
+const REPEATS = 12;
 /** So fast is fast enough, whatever half of it takes. */
 const FAST_MS = 60;
 
