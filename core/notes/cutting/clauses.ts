@@ -2,6 +2,7 @@ import type { Tok } from "../clause.ts";
 import type { VerbFacts } from "../heads.ts";
 import { headOf, headsOf, takesSlot } from "../heads.ts";
 import type { Cut } from "./cut.ts";
+import { headingDayEnd } from "./day-ahead.ts";
 import { asksAt, isDone, isSeparator, splitAtHeads } from "./heads.ts";
 import { asksSomething, isOutweighed, isPriceForBoth, isSomebodysDoing, joins } from "./joints.ts";
 import { isAmount, type Shape, shapeOf } from "./shape.ts";
@@ -29,6 +30,12 @@ function segmentsOf(tokens: readonly Tok[]): Segment[] {
   let run: Tok[] = [];
   for (let at = 0; at < tokens.length; at += 1) {
     const token = tokens[at]!;
+    const heading = run.length === 0 && token.kind === "day" ? headingDayEnd(tokens, at) : at;
+    if (heading > at) {
+      run.push(...tokens.slice(at, heading));
+      at = heading - 1;
+      continue;
+    }
     if (!isSeparator(token) || isBeforeAmount(tokens, at)) {
       if (run.length === SEGMENT_TOKENS_MAX) {
         segments.push({ tokens: run, joint });
@@ -63,6 +70,7 @@ function addPart(
     return;
   }
   const shape = shapeOf(part);
+  const isOfNextDay = headingDayEnd(part, 0) > 0;
   if (isOutweighed(last, joint)) {
     last.tokens = part;
     return;
@@ -88,12 +96,14 @@ function addPart(
       : isListedPrice(shape, joint, following) && isUnpriced(last, facts)
         ? "repeat"
         : joins(shape, last, facts, joint[0]?.text);
-  const isDoubtful = way === "merge" && isPriceForBoth(last, shape, joint, facts);
+  // "…; tuesday: handles for it, 13": a note of another day is not the one before.
+  const isMerged = way === "merge" && !isOfNextDay;
+  const isDoubtful = isMerged && isPriceForBoth(last, shape, joint, facts);
   // "lamp 8 and desk and mirror 40": the price of the desk is still to come.
   const isPricedLater = isDoubtful && following !== undefined && isPiecePriced(following.tokens);
   // "sold stool, 10, bench, 40": its price stands behind one more comma.
   const isPricedNext = isDoubtful && following?.tokens.every(isAmount) === true;
-  if (way === "merge" && !isPricedLater && !isPricedNext) {
+  if (isMerged && !isPricedLater && !isPricedNext) {
     if (isDoubtful) last.ambiguous = true;
     last.tokens.push(...joint, ...part);
     return;
@@ -103,7 +113,7 @@ function addPart(
   const behind = own ? last.tokens.slice(last.tokens.indexOf(own) + 1) : last.behind;
   cuts.push({
     tokens: part,
-    ...(way !== "own" && verb ? { repeats: verb, ...(behind ? { behind } : {}) } : {}),
+    ...(way !== "own" && !isOfNextDay && verb ? { repeats: verb, ...(behind ? { behind } : {}) } : {}),
   });
 }
 

@@ -74,6 +74,8 @@ export function hasItsOwn(next: Shape, before: Shape, paid = true): boolean {
   return another || (next.hands && before.amount);
 }
 
+const PAID: ReadonlySet<string> = new Set(["paid", "payed", "pd"]);
+
 const saysKind = (head: Tok | undefined, kind: Kind): boolean =>
   head !== undefined && headsOf(head).some((said) => said.kind === kind);
 
@@ -156,6 +158,8 @@ export function joins(
     const isLate = isBare && !verb && before.piece && before.amount;
     if (isLate && (isTrade(next.head) ? next.pronoun || !isLight(next.head) : isListing(next.head)))
       return "merge";
+    // "sandpaper, 9, paid by card on the 2nd": how and when, of the cost before it.
+    if (isBare && !verb && before.supply && before.amount && PAID.has(next.head.text)) return "merge";
     const paid = verb !== undefined && strongHeadsOf(verb).some((head) => facts.takes(head.kind, "money"));
     if (verb && absorbs(verb, next.head, facts) && !hasItsOwn(next, before, paid)) return "merge";
     // "the crib got wet and i had to throw it out"

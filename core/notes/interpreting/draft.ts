@@ -14,7 +14,6 @@ export interface Draft {
   needs: readonly string[];
   /** It takes a date. */
   dated: boolean;
-  leadsWithDay: boolean;
   /** "at estate sale bought desk 20": where, before what. */
   leadsWithPlace: boolean;
   /** It needs pieces. */
@@ -51,7 +50,6 @@ export function draft(
     clause,
     needs: grammar?.needs ?? NOTHING_NEEDED,
     dated: grammar !== null && !grammar.dateless,
-    leadsWithDay: dayLeads(clause),
     leadsWithPlace: placeLeads(clause),
     wantsPieces: grammar?.wantsPieces ?? false,
     takesBefore: false,
@@ -72,11 +70,6 @@ export function unclearDraft(
   { could = [], left = [] }: { could?: Draft[]; left?: readonly string[] } = {},
 ): Draft {
   return { ...draft("unclear", {}, clause), trouble, could, left };
-}
-
-function dayLeads({ tokens, signs }: Clause): boolean {
-  if ((signs.hints & HINTS.day) === 0) return false;
-  return tokens.find((token) => !(token.kind === "mark" || token.roles.filler))?.kind === "day";
 }
 
 function placeLeads({ tokens, signs }: Clause): boolean {

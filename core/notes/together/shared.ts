@@ -3,17 +3,10 @@ import type { Draft } from "../interpreting/draft.ts";
 import { bears, language } from "../verbs.ts";
 import { BEFORE_WRITER, WRITES } from "../words/chatter.ts";
 import { ALL_OF_THEM } from "../words/links.ts";
+import { opensDay } from "./days-ahead.ts";
 
 /** Fields said once at the end of several buys or several sales, and meant for all of them. */
 const SHARED = ["date", "source", "method", "buyer"] as const;
-/** A leading day ("yesterday bought …, drove …") holds for every later fact of the line that names none. */
-function leadingDay(drafts: readonly Draft[]): void {
-  const [first] = drafts;
-  if (!first?.leadsWithDay || first.fields["date"] === undefined) return;
-  for (const draft of drafts)
-    if (draft.dated && draft.fields["date"] === undefined) draft.fields["date"] = first.fields["date"];
-}
-
 /** "at estate sale bought desk 20 and lamp 5": a place before the first verb is that of every buy after it. */
 function leadingPlace(drafts: readonly Draft[]): void {
   const [first] = drafts;
@@ -62,12 +55,16 @@ function tellsWhoWrites({ roles, text }: Tok): boolean {
   return WRITES.has(words.at(-1)!) || BEFORE_WRITER.has(words[0]!);
 }
 
+/** What a clause is, or would be where only a word too many of it is asked about. */
+const meantBy = (draft: Draft): Draft =>
+  draft.repeats && draft.trouble && draft.could.length === 1 ? draft.could[0]! : draft;
+
 /** Runs of clauses of one kind, each at least two long. */
 function runs(drafts: readonly Draft[]): Draft[][] {
   const found: Draft[][] = [];
-  for (const draft of drafts) {
+  for (const draft of drafts.map(meantBy)) {
     const run = found.at(-1);
-    if (run && run[0]!.kind === draft.kind) run.push(draft);
+    if (run && run[0]!.kind === draft.kind && !opensDay(draft)) run.push(draft);
     else found.push([draft]);
   }
   return found.filter((run) => run.length > 1);
@@ -83,7 +80,6 @@ function takeFromNext(draft: Draft, next: Draft | undefined): void {
 /** Hands what the last of several buys or sales says to those before it that do not say it themselves. */
 export function sharedOver(drafts: readonly Draft[]): void {
   if (drafts.length < 2) return;
-  leadingDay(drafts);
   leadingWriter(drafts);
   leadingPlace(drafts);
   ofAll(drafts);

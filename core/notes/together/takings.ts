@@ -10,6 +10,7 @@ import { ALL_OF_THEM, AND, BEFORE_TOPIC, SUMS_UP } from "../words/links.ts";
 import { FOR_NOTHING } from "../words/money.ts";
 import { BUYERS_SAID } from "../words/names.ts";
 import { THROWS } from "../words/verbs.ts";
+import { withDayAhead } from "./days-ahead.ts";
 import { withSameDoing } from "./same-doing.ts";
 
 /** What clauses take from each other before their pieces are settled, one after the other. */
@@ -27,6 +28,7 @@ export const TAKINGS: readonly ((drafts: readonly Draft[]) => readonly Draft[])[
   withTimeLater,
   withNeed,
   withTimeAlone,
+  withDayAhead,
 ];
 
 /** "undo, mirror still needs glue": why something is taken back is no note. */

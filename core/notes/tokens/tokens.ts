@@ -2,7 +2,7 @@ import type { DaySaid } from "../quantities/days.ts";
 import { dayAt } from "../quantities/days.ts";
 import { bareAmountAt, numericAt } from "../quantities/quantities.ts";
 import { smallNumberAt } from "../quantities/spelled.ts";
-import { MONTHS } from "../words/calendar.ts";
+import { MONTHS, WEEKDAYS } from "../words/calendar.ts";
 import { BEHIND_ONE } from "../words/numbers.ts";
 import { DAY_STARTERS, NUMBER_STARTERS, STARTERS } from "../words/starters.ts";
 import { AFTER_DAYS, FRACTIONS, HOURS, NUMBER_WORDS } from "../words/units.ts";
@@ -52,6 +52,10 @@ function tokenAt<Head>({ words, norms, entries }: Meant<Head>, at: number, lexer
   if (word.kind === "letters") {
     const entry = entries[at];
     if (!entry) return wordToken<Head>("word", norm, at, at + 1, NO_ROLES, true);
+    // "paid on monday" is paid that day, and nothing on a loan.
+    const isPaidThen =
+      norm === "paid" && norms[at + 1] === "on" && dayAt(norms.slice(at + 2, at + 8)) !== null;
+    if (isPaidThen) return wordOrPhrase(norms, at, lexer.lexicon.longest([norm], 0));
     if (!opensOther(entry)) return wordOrPhrase(norms, at, longestFrom(entry, norms, at));
     return openingToken(word, norms, at, entry, lexer);
   }
@@ -162,13 +166,19 @@ function couldBeDay(norms: readonly string[], at: number): boolean {
   return AFTER_DAYS.has(norms[at + 1] ?? "") || norms[at + 2] === "ago" || isDayBeforeMonth(norms, at);
 }
 
-/** "on 9 april", "9 april 2026": the day before its month; the 22 of "sold desk 22 april 9" is a price. */
+/** "on 9 april", "9 april 2026", "tue, 9 april": the day before its month; the 22 of "sold desk 22 april 9" is a price. */
 function isDayBeforeMonth(norms: readonly string[], at: number): boolean {
   const [next, year] = [norms[at + 1], norms[at + 2]];
-  if (next === undefined || norms[at]!.length > 2) return false;
-  const isLed = at === 0 || norms[at - 1] === "on" || (year?.length === 4 && /^20\d{2}$/.test(year));
-  return isLed && MONTHS[next] !== undefined;
+  if (next === undefined || norms[at]!.length > 2 || MONTHS[next] === undefined) return false;
+  if (at === 0 || norms[at - 1] === "on" || OPENS_NOTE.has(norms[at - 1]!)) return true;
+  if (year?.length === 4 && /^20\d{2}$/.test(year)) return true;
+  const weekday = norms[at - 1] === "," ? at - 2 : at - 1;
+  if (WEEKDAYS[norms[weekday] ?? ""] === undefined) return false;
+  // "sold desk tue 22 april 9" may be either.
+  return weekday === 0 || OPENS_NOTE.has(norms[weekday - 1]!) || !/^\d{1,2}$/.test(year ?? "");
 }
+
+const OPENS_NOTE: ReadonlySet<string> = new Set([".", ";"]);
 
 /** "one dresser", "one of the chairs"; "the last one" counts nothing. */
 function countsSomething<Head>(norms: readonly string[], at: number, lexer: Lexer<Head>): boolean {

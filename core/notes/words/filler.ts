@@ -15,6 +15,8 @@ export const FILLER: readonly string[] = [
   "this morning",
   "this afternoon",
   "this evening",
+  "after close",
+  "after closing",
   ...[
     "forgot to say",
     "forgot to mention",

@@ -147,6 +147,7 @@ export const FURNITURE: readonly (readonly string[])[] = [
   ["entry bench"],
   ["entryway bench"],
   ["storage bench"],
+  ["locker bench"],
   ["deacons bench", "deacon bench"],
   ["piano bench"],
   ["organ bench"],
