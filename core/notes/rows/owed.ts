@@ -289,12 +289,12 @@ export const OWED: readonly Row<NumberEffect>[] = [
     "sold desk to kim 140. half now half on payday",
   ],
   [
-    `${SALE} … $ .|,|-|and|but* [he|she|they|buyer|who|<person>|<new>|has|have|only|just|already* paid|paid_me|gave|gave_me|gave_us|sent|sent_me|handed_me|brought|put|had|got half !<method> of_it|now|today|down|up_front|so_far|already|on_him|on_her|on_them|for_now* ,|.|-|and|but|the|then|pays|paying|will|ll|owes|other* rest|half|other_half|balance|remainder? when|once|at|on|in|by|next|this|due|later? <any>? <any>? <any>?] ;`,
+    `${WENT} … $ .|,|-|and|but* [he|she|they|buyer|who|<person>|<new>|has|have|only|just|already* paid|paid_me|gave|gave_me|gave_us|sent|sent_me|handed_me|brought|put|had|got half !<method> of_it|now|today|down|up_front|so_far|already|on_him|on_her|on_them|for_now* ,|.|-|and|but|the|then|pays|paying|will|ll|owes|other* rest|half|other_half|balance|remainder? when|once|at|on|in|by|next|this|due|later? <any>? <any>? <any>?] ;`,
     "half paid",
     "sold the desk to lee for 100, he gave me half, rest next week",
   ],
   [
-    `${SALE} … $ .|,|-|and|but* [half|half_of_it is|was|has_been? paid|down|up_front now|today|already|so_far|up_front* ,|.|-|and|but|the|then|other* rest|half|other_half|balance|remainder? when|once|at|on|in|by|next|this|due|later? <any>? <any>? <any>?] ;`,
+    `${WENT} … $ .|,|-|and|but* [half|half_of_it is|was|has_been? paid|down|up_front now|today|already|so_far|up_front* ,|.|-|and|but|the|then|other* rest|half|other_half|balance|remainder? when|once|at|on|in|by|next|this|due|later? <any>? <any>? <any>?] ;`,
     "half paid",
     "sold desk 100, half paid now and the other half on friday",
   ],

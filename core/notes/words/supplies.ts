@@ -226,6 +226,8 @@ export const SUPPLIES: Readonly<Record<Exclude<Category, "other">, readonly stri
     "resin",
     "sandpaper",
     "sanding belts",
+    "kit",
+    "kits",
     "belts",
     "sand paper",
     "sanding paper",
