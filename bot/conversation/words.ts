@@ -3,7 +3,7 @@ import { offerOf, orLikely } from "../../core/decide/decide.ts";
 import { mattersOf } from "../../core/decide/matters.ts";
 import { mentionsOf } from "../../core/decide/pieces/mentioned.ts";
 import { isNothing, isRemark, smallTalk, whyNoFact } from "../../core/decide/talk/smalltalk.ts";
-import { withDeclines } from "../../core/decide/unclear/offers.ts";
+import { isOnlyDeclined, withDeclines } from "../../core/decide/unclear/offers.ts";
 import { readYesNo } from "../../core/notes/bare.ts";
 import { readMessage } from "../../core/notes/read.ts";
 import type { Reading } from "../../core/notes/reading.ts";
@@ -85,10 +85,12 @@ function readNotes(turn: Turn, said: SaidNow, replyRoot: number | undefined): vo
   if (!endsAsking(text)) heard(turn, text, asSaid);
   if (isRemark(text, asSaid)) return;
   const mayBe =
-    desk && asSaid.every(({ kind }) => kind === "unclear") ? orLikely(text, asSaid, desk) : asSaid;
+    desk && asSaid.every(({ kind }) => kind === "unclear") && !isOnlyDeclined(asSaid, text)
+      ? orLikely(text, asSaid, desk)
+      : asSaid;
   if (answerAsked(turn, text, asSaid, { replyRoot, isOther: mayBe !== asSaid || isOrder(text, asSaid) }))
     return;
-  const readings = withDeclines(mayBe);
+  const readings = withDeclines(mayBe, text);
   // "finished it" of two people is about two things.
   const isOfTalk = readings.some((reading) => reading.follows || mentionsOf(reading).some(({ it }) => it));
   const twins = twinsOf(turn, text).filter(({ author }) => author === turn.person || !isOfTalk);

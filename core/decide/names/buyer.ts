@@ -110,8 +110,10 @@ function readFrom(
   const dealings = dealingsOf(told, books);
   const latest = dealings.filter(({ pieces }) => pieces.some(({ number }) => recent.includes(number)));
   const meant = told.who === undefined && latest.length === 1 ? latest : dealings;
-  // "she passed" of the one hold that was spoken of last.
-  const isOfOne = told.who !== undefined || (told.says.has("payer") && latest.length === 1);
+  // "she passed" of the one hold that was spoken of last, "dude ghosted on the desk, his 30 is mine now" of the one on it.
+  const isSettled = told.mention !== undefined && (told.says.has("back") || told.says.has("kept"));
+  const isOne = latest.length === 1 || (isSettled && meant.length === 1);
+  const isOfOne = told.who !== undefined || (told.says.has("payer") && isOne);
   const could = meant.flatMap((dealing) => readingsOf(told, dealing, text, isOfOne, { books, talk }));
   const [only, ...others] = could;
   if (!only) return null;

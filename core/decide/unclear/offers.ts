@@ -17,6 +17,7 @@ import {
   HOUR_SAID,
   NO,
   OFFERED,
+  OUR_PRICE,
   PUT_DOWN,
   SOLD_ALREADY,
   STILL_TO_PAY,
@@ -63,7 +64,15 @@ export function askOfOffer(
     : (desk.talk?.replied ?? desk.talk?.latest ?? []);
   const asked = askingFor(pieces, desk.books);
   if (asked === null) return null;
-  const said = sumsSaid(reading.text).filter((each) => each >= asked * OFFERED_LEAST && each <= asked);
+  const sums = sumsSaid(reading.text);
+  const [down = 0, rest = 0] = sums;
+  // "slid me 40 for the desk, says he'll bring the other 100": a deposit, and what is to come.
+  if (sums.length === 2 && down < rest && down + rest === asked) {
+    const { text, line } = reading;
+    const held: Reading = { kind: "hold", deposit: down, pieces: byNumbers(pieces), text, line };
+    return askWhich(`${show(down)} of ${show(asked)} put down?`, standingOf([held], desk, deciding));
+  }
+  const said = sums.filter((each) => each >= asked * OFFERED_LEAST && each <= asked);
   // "listed 325, wants it for 280": what it is listed at is no offer beside another price.
   const prices = said.length > 1 ? said.filter((each) => each < asked) : said;
   const price = prices.at(-1);
@@ -97,8 +106,11 @@ export function offerIn(
   return readings.find((each) => askOfOffer(each, standingOf(couldOf(each), desk, deciding), desk, deciding));
 }
 
-/** "asked if id do 60, um no": what only turns an offer down belongs to the reading that tells of it. */
-export function withDeclines(readings: readonly Reading[]): readonly Reading[] {
+/**
+ * "asked if id do 60, um no", "lowballed me 60, i just laughed": what only turns an offer down belongs to the reading that
+ * tells of it, where it is one of its own or was told beside it in the message.
+ */
+export function withDeclines(readings: readonly Reading[], message: string): readonly Reading[] {
   const kept: Reading[] = [];
   for (const reading of readings) {
     const before = kept.at(-1);
@@ -106,16 +118,26 @@ export function withDeclines(readings: readonly Reading[]): readonly Reading[] {
       kept[kept.length - 1] = { ...before, text: `${before.text}, ${reading.text}` };
     else kept.push(reading);
   }
-  return kept;
+  const [only, ...others] = kept;
+  const isBeside = only && others.length === 0 && tellsOffer(only) && saysAny(message, DECLINED);
+  return isBeside ? [{ ...only, text: message }] : kept;
 }
 
 function onlyDeclines({ kind, text }: Reading): boolean {
   const words = wordsIn(text);
+  if (kind !== "unclear" || /\d/.test(text)) return false;
   return (
-    kind === "unclear" &&
-    words.some((word) => NO.has(word)) &&
-    words.every((word) => AROUND_NO.has(word) || NO.has(word))
+    saysAny(text, DECLINED) ||
+    (words.some((word) => NO.has(word)) && words.every((word) => AROUND_NO.has(word) || NO.has(word)))
   );
+}
+
+/** One offer and a no: nothing that was paid, agreed on or asked in return stands beside it. */
+export function isOnlyDeclined(readings: readonly Reading[], message: string): boolean {
+  const [only, ...others] = withDeclines(readings, message);
+  const prices = sumsSaid(message.replace(OUR_PRICE, ""));
+  const isSettled = [ACCEPTED, PUT_DOWN].some((words) => saysAny(message, words));
+  return only !== undefined && others.length === 0 && prices.length === 1 && !isSettled && isDeclined(only);
 }
 
 const NOT_TAKEN: Choice = { label: "Not taken", words: ["no", ...DECLINED], effect: { kind: "drop" } };

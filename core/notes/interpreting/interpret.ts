@@ -175,7 +175,10 @@ function filledDraft(clause: Clause, choice: Choice): Draft {
     : (judged ??
       ofPrice ??
       (isFeeShare ? { kind: "shareOfPrice" } : inParts === "either" ? { kind: "part paid" } : null));
+  // "wants it for 30 if i drop it off, might": what somebody would pay is no price of ours.
+  const hedged = ownTrouble?.kind === "cutOrPrice" ? hedgeTrouble(clause, kind) : null;
   const left =
+    hedged ??
     ownTrouble ??
     someOfThem(clause, grammar) ??
     hedgeTrouble(clause, kind) ??

@@ -4,6 +4,9 @@ import { tableOf } from "./table.ts";
 
 const RIDES = "van|truck|trailer|car|pickup|suv|dolly|wagon|minivan|flatbed|help|brother|dad|buddy";
 const DAYS = "<day>|later|tomorrow|payday|next_week|next_month|soon|tonight|when_he_can|when_she_can";
+/** That it was left for the piece, behind how much. */
+const PUT_DOWN =
+  "that|which|he|she|they|had|hed|shed|theyd|put|put_down|left|gave|gave_me|given|down|me|us|on|it";
 
 const ROWS: readonly Row<Says>[] = [
   // Why, and what came before it.
@@ -180,6 +183,11 @@ const ROWS: readonly Row<Says>[] = [
     "they finally showed up, 200 cash",
   ],
   [
+    "[showed_up|turned_up|came|came_by|came_over|pulled_up|pulled_in|rolled_up|swung_by finally|today? with|w] his|her|their|the? rest|remaining|last|final|balance",
+    "paid",
+    "pete pulled up with the rest for the bench",
+  ],
+  [
     "[comes|coming|is_coming|picks_up|picking_up|picks_it_up|picking_it_up|gets_it|getting_it|wants|wants_it|can_come|will_come|pickup|pick_up now? to|on|is|for? next? <day>]",
     "comes",
     "pete is coming saturday",
@@ -348,9 +356,19 @@ const ROWS: readonly Row<Says>[] = [
   ],
   ["[changed his|her|their mind|minds about|on?]", "out", "pete's wife changed her mind, sent the 25 back"],
   [
-    "[deposit|money|that|it|its is|was? mine|ours|stays|stays_with_me|stays_here]",
+    "[deposit|money|that|thats|it|its is|was? mine|ours|stays|stays_with_me|stays_here]",
     "kept",
     "pete never came back, deposit is mine now",
+  ],
+  [
+    `$ [${PUT_DOWN}* so|,|and|-* its|it|thats|that? is|stays? mine|ours|with_me|with_us now?]`,
+    "kept",
+    "pete ghosted on the bench, the 25 he put down is mine now",
+  ],
+  [
+    "[slid|shot|tossed|zapped|passed|slipped|fired|threw|beamed him|her|them|em] right|straight? back? his|her|their|the? $|deposit|money",
+    "aside",
+    "pete bailed, shot him back his 25",
   ],
   [
     "[half of? what|the|her|his|their? he|she|they|rest|balance? owes|owed|owe? me|us?]",

@@ -16,16 +16,20 @@ export const DECLINED = wordSet(
   "declined decline declining turned_him_down turned_her_down turned_them_down turned_it_down turned_down turned_that_down said_no told_him_no told_her_no told_them_no no_way no_thanks no_thank_you nope no_deal " +
     "passed i_passed passing refused rejected laughed lol haha holding_off holding_out held_out ignored ignoring ignored_it not_taking didnt_take wont_take walked walked_away insulting insult ridiculous " +
     "too_low way_too_low too_little not_enough as_if nah no_thx never_answered didnt_answer not_budging didnt_budge stood_firm stayed_firm firm " +
-    "hard_no um_no uh_no lol_no lmao_no no_lol not_happening not_interested not_a_chance no_chance hell_no never_mind_him said_nope absolutely_not i_think_not not_for_that",
+    "hard_no um_no uh_no lol_no lmao_no no_lol not_happening not_interested not_a_chance no_chance hell_no never_mind_him said_nope absolutely_not i_think_not not_for_that told_him_nah told_her_nah told_them_nah lmao rofl blocked on_read rolled_my_eyes eye_roll deleted_it",
 );
 
 /** At the end of what is told of it, or of an answer of its own, and what may stand around them there: "um no", "nope lol". */
 export const NO = wordSet("no nope nah passed");
 export const AROUND_NO = wordSet("hard um uh lol lmao haha thanks way so i and just");
 
+/** What we ask, said beside it: "im at 140". */
+export const OUR_PRICE =
+  /\b(?:i['’]?m|we['’]?re|it['’]?s|firm|still) (?:firm |still |listed )?(?:at|asking) \$?\d+/gi;
+
 /** It was made. */
 export const OFFERED = wordSet(
-  "offered offers offer offering would_pay will_pay would_give will_give lowballed bid countered can_do could_do would_do will_do asked_if asking_if asked_me_to asks_if lowball lowballing lowballer tried_to_get trying_to_get wanted_it_for",
+  "offered offers offer offering would_pay will_pay would_give will_give lowballed bid countered can_do could_do would_do will_do asked_if asking_if asked_me_to asks_if lowball lowballing lowballer tried_to_get tried_getting tried_offering trying_to_get wanted_it_for",
 );
 
 /** Words beside those that say that it was taken. */

@@ -29,9 +29,9 @@ export type Says =
 
 const SAYS: Readonly<Partial<Record<Says, ReadonlySet<string>>>> = {
   paid: wordSet(
-    "paid pay pays paying payed pd gave gives sent sends handed brought brings got get received collected came settled squared dropped dropped_off mailed slipped paid_up settled_up squared_up came_through came_in paid_off with_the_money paid_me wired cleared coughed ponied forked shelled chipped give gived payed_up paid_back brung stumped stumped_up coughed_up bunged",
+    "paid pay pays paying payed pd gave gives sent sends handed brought brings got get received collected came settled squared dropped dropped_off mailed slipped slid paid_up settled_up squared_up came_through came_in paid_off with_the_money paid_me wired cleared coughed ponied forked shelled chipped give gived payed_up paid_back brung stumped stumped_up coughed_up bunged",
   ),
-  payer: wordSet("he she they shes hes theyre buyer guy lady"),
+  payer: wordSet("he she they shes hes theyre hed shed theyd buyer guy lady dude couple"),
   half: wordSet("half"),
   all: wordSet(
     "rest other remaining remainder balance last final all full whole up off settled squared paid_up settled_up squared_up paid_off good even square cleared",
@@ -63,7 +63,7 @@ export const saysOf = (word: string): readonly Says[] => BY_WORD.get(word) ?? []
 
 /** What else stands in such a message. */
 export const BESIDE_SETTLING = wordSet(
-  "did been popped popped_round popped_over popped_by nipped quid the a an and then gonna im only but plus pickup fine smooth smoothly great i we me us his her hers him them their theirs it that this of on for to by in at is was are be has had just finally now today here over through deposit money payment bit part with_it for_it of_it anymore any longer after deal thing going ever even came stopped stopped_by came_by swung_by dropped_by showed showed_up turned_up this_morning this_afternoon this_evening tonight already up available sale for_sale back_up w instead cant do cant_do make go to_go left still coming come show no_show noshow called texted messaged emailed twenties hundreds fives tens bills toward towards so what mine when who as bout abt about far round around away handover hand_over said already done yall yes yep well ok okay eventually apologies sadly unfortunately turned_up up_front finally holding lol oh yay also my mornin",
+  "em let have given straight right pulled_up pulled_in rolled_up rolled_in rolled swung pulled through_with did been popped popped_round popped_over popped_by nipped quid the a an and then gonna im only but plus pickup fine smooth smoothly great i we me us his her hers him them their theirs it that this of on for to by in at is was are be has had just finally now today here over through deposit money payment bit part with_it for_it of_it anymore any longer after deal thing going ever even came stopped stopped_by came_by swung_by dropped_by showed showed_up turned_up this_morning this_afternoon this_evening tonight already up available sale for_sale back_up w instead cant do cant_do make go to_go left still coming come show no_show noshow called texted messaged emailed twenties hundreds fives tens bills toward towards so what mine when who as bout abt about far round around away handover hand_over said already done yall yes yep well ok okay eventually apologies sadly unfortunately turned_up up_front finally holding lol oh yay also my mornin",
 );
 
 /** Between an unknown verb and what was sent in that way: "wired me the 10". */
