@@ -1,6 +1,7 @@
 import type { Clause } from "../clause.ts";
 import { type Draft, draft } from "../interpreting/draft.ts";
 import { slippedIn } from "../interpreting/slipped.ts";
+import { pastDay } from "../quantities/days.ts";
 import type { Kind, Mention } from "../reading.ts";
 import { centsIn, pieceCount } from "../slots/money.ts";
 import { language } from "../verbs.ts";
@@ -45,7 +46,7 @@ export function as(kind: Kind, fields: Record<string, unknown>, { clause, made, 
   const grammar = language().grammars.get(kind) ?? null;
   const kept = Object.fromEntries(
     ["date", "method", "buyer", "by"].flatMap((field) => {
-      const value = made?.fields[field] ?? (field === "method" ? methodIn(clause) : undefined);
+      const value = made?.fields[field] ?? unmade(field, clause, made);
       const isOfOthers =
         (field === "method" && !grammar?.fields.some(({ name }) => name === "method")) ||
         (field === "buyer" && kind !== "sell" && kind !== "hold");
@@ -59,6 +60,23 @@ export function as(kind: Kind, fields: Record<string, unknown>, { clause, made, 
     grammar,
   );
 }
+
+/** What a clause without a reading at hand says by itself. */
+function unmade(field: string, clause: Clause, made: Draft | undefined): string | undefined {
+  if (field === "method") return methodIn(clause);
+  return field === "date" && !made ? dayIn(clause) : undefined;
+}
+
+/** "dresser 30 yesterday": whatever was done with it was done then. */
+function dayIn({ tokens, today }: Clause): string | undefined {
+  const [day, ...others] = tokens.filter(({ kind }) => kind === "day");
+  if (!day || others.length > 0 || TO_COME.test(tokens[tokens.indexOf(day) - 1]?.text ?? ""))
+    return undefined;
+  const found = pastDay(day.said!, today);
+  return "day" in found ? found.day : undefined;
+}
+
+const TO_COME = /^(?:by|until|till|til|before|for|comes?|coming)$/;
 
 /** "moved the bookcase, 55 cash": how it was paid, where no verb has taken it. */
 function methodIn({ tokens }: Clause): string | undefined {
