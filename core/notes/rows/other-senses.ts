@@ -238,7 +238,7 @@ export const OTHER_SENSES: readonly Row<TurnEffect>[] = [
     "took 20 off my time on the dresser",
   ],
   [
-    "[started|starting|start|started_up|warmed_up <art>|my|our* car|truck|van|engine|motor|heater|vehicle|pickup|suv|minivan|jeep] to|for|and|so|,",
+    "[started|starting|start|started_up|warmed_up <art>|my|our* car|truck|van|engine|motor|heater|vehicle|pickup|suv|minivan] to|for|and|so|,",
     "word",
     "started the car to get the desk, 12 miles",
   ],
