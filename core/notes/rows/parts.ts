@@ -26,6 +26,12 @@ export const PARTS: readonly Row<OwnerEffect>[] = [
   ["<~finish> <art>? <piece> [<workpart>] !$", "labor", "finished the desk legs"],
   ["[<piece> <part> <part>?] !<piece>|<~finish>", "part", "bought desk drawer 12"],
   ["<labor> <art>? [<part> <part>? of|on <art>?] <piece>", "word", "stripped the top of the desk, 2h"],
+  // A part of what was spoken of is no piece.
+  [
+    "<labor> [the|its|all|both|inner|outer* top|tops|drawer|drawers|seat|seats|front|fronts|sides|edges|trim] ,|-|for|about|took* <time>",
+    "word",
+    "refinished the top, 2h15",
+  ],
   [
     `<time> … to ${TO_WORK} <art>? [<part> <part>? of|on <art>?] <piece>`,
     "word",

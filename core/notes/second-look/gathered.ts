@@ -139,7 +139,9 @@ function centsMeant(token: Tok): Cents[] {
   if (amount?.either) return [...amount.either];
   const cents = centsIn(token);
   if (cents !== null) return cents > 0 ? [cents] : [];
-  const digits = /\d+(?:\.\d{1,2})?(?!\S*\d)/.exec(text.replaceAll(",", ""))?.[0];
+  // Of "12.505" no part is the amount.
+  const said = text.replaceAll(",", "");
+  const digits = /\d\.\d{3}/.test(said) ? undefined : /\d+(?:\.\d{1,2})?(?!\S*\d)/.exec(said)?.[0];
   if (digits !== undefined) return [Math.round(Number(digits) * 100)];
   const spoken = spokenIn(text.split(/[ -]/));
   return spoken === null ? [] : [spoken * 100];
