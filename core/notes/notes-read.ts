@@ -8,7 +8,7 @@ import { isQuestion } from "./questions.ts";
 import type { Reading, ReadingOf } from "./reading.ts";
 import { type Units, unitsOf } from "./rows/units.ts";
 import { clauseOf, type Told, typedText, untraced } from "./told.ts";
-import { anyOf, eitherOf, isRefused, unclear } from "./unclear.ts";
+import { anyOf, eitherOf, isRefused, isWholeNote, unclear } from "./unclear.ts";
 import { BESIDE_MISREAD, MISREAD } from "./words/mending.ts";
 
 /** The notes of a line that is no correction. */
@@ -43,7 +43,7 @@ function takenBack(tokens: Tok[], told: Told): Reading[] {
   const kept = withoutSlip(tokens);
   const readings = kept ? readAgain(kept.tokens, told) : [];
   if (!kept || readings.some(isRefused)) return [unclear({ kind: "range" }, told)];
-  if (kept.isSure && readings.every(isWhole)) return readings.map((one) => ({ ...one, text: told.text }));
+  if (kept.isSure && readings.every(isWholeNote)) return readings.map((one) => ({ ...one, text: told.text }));
   const slip = typedText(tokens.slice(kept.from, kept.to), told);
   return readings.map((one) => {
     if (readings.length > 1 && !one.text.includes(slip)) return one;
@@ -51,9 +51,6 @@ function takenBack(tokens: Tok[], told: Told): Reading[] {
     return eitherOf(anyOf(one), at, "range");
   });
 }
-
-/** Nothing of it is in doubt or to be asked. */
-const isWhole = (reading: Reading): boolean => reading.kind !== "unclear" && !reading.missing?.length;
 
 /** "i read it wrong, it was 45": what it was, behind words that only say that it was wrong; null where it opens with none. */
 function behindMisread(tokens: readonly Tok[]): Tok[] | null {

@@ -84,32 +84,27 @@ const isGivenName = ({ kind, text, unknown, roles }: Tok): boolean =>
   !roles.pronoun &&
   ((unknown === true && !isEveryday(text)) || NAMES_THAT_ARE_WORDS.includes(text));
 
-/** "a young fellow gave me 110": who that is, as one. */
+/** "a young fellow gave me 110": what somebody is like who opens a sentence, and who that is, as one; behind "to" it is a part of their name. */
 function withLikeness(tokens: Tok[]): Tok[] {
-  if (!tokens.some((_, at) => isOfDoer(tokens, at))) return tokens;
-  return tokens.flatMap((token, at) => {
-    if (isOfDoer(tokens, at)) return [];
-    const first = tokens.slice(0, at).findLastIndex((_, place) => !isOfDoer(tokens, place)) + 1;
-    return first === at
-      ? [token]
-      : [{ ...token, text: textOf(tokens.slice(first, at + 1)), from: tokens[first]!.from }];
-  });
+  const isLike = (token: Tok | undefined) => token?.kind === "word" && LIKE_SOMEBODY.has(token.text);
+  for (let at = 0; at < tokens.length; at += 1) {
+    if (!isLike(tokens[at])) continue;
+    let end = at + 1;
+    while (isLike(tokens[end])) end += 1;
+    const who = tokens[end];
+    // "a young mom" is no mom of ours.
+    if (who?.roles.person !== undefined && !HOUSEHOLD.has(who.text) && opensSentence(tokens, at)) {
+      const text = textOf(tokens.slice(at, end + 1));
+      tokens.splice(at, end - at + 1, { ...who, text, from: tokens[at]!.from });
+    } else at = end - 1;
+  }
+  return tokens;
 }
 
-/** "a young fellow gave me 110": what somebody is like who opens a sentence; behind "to" it is a part of their name. */
-function isOfDoer(tokens: readonly Tok[], at: number): boolean {
-  const { kind, text } = tokens[at]!;
-  if (kind !== "word" || !LIKE_SOMEBODY.has(text)) return false;
-  const next = tokens[at + 1];
-  // "a young mom" is no mom of ours.
-  const somebody = tokens.slice(at).find(({ text: word }) => !LIKE_SOMEBODY.has(word));
-  if (HOUSEHOLD.has(somebody?.text ?? "")) return false;
-  const isBeforeSomebody =
-    next !== undefined && (next.roles.person !== undefined || LIKE_SOMEBODY.has(next.text));
-  const before = tokens
-    .slice(0, at)
-    .findLast(({ text: word }) => !ARTICLES_WIDE.has(word) && !LIKE_SOMEBODY.has(word));
-  return isBeforeSomebody && (before === undefined || before.kind === "mark" || AND.has(before.text));
+/** Whether only an article stands between a place and the beginning of its sentence. */
+function opensSentence(tokens: readonly Tok[], at: number): boolean {
+  const before = tokens.slice(0, at).findLast(({ text }) => !ARTICLES_WIDE.has(text));
+  return before === undefined || before.kind === "mark" || AND.has(before.text);
 }
 
 /** The words of a name are that and nothing else: the truck in "lady in the red truck" is no spending. */
