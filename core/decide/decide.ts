@@ -16,6 +16,7 @@ import {
   owedCameIn,
   refundedTo,
 } from "./deals/fetched.ts";
+import { withProceeds } from "./deals/proceeds.ts";
 import {
   type Ask,
   type Choice,
@@ -68,8 +69,12 @@ export function decide(matter: Matter, desk: Omit<Desk, "confirmed">): Decision 
   if (reading.kind === "unclear" || !verb?.decide) return decideUnclear(reading, desk);
   const missing = askMissing(reading);
   if (missing) {
-    const priced = withAllOfIt(withAskingPrice(missing, reading, desk), reading, desk);
-    return { kind: "ask", ask: withSpokenOf(priced, reading, desk, deciding) };
+    const known = withProceeds(
+      withAllOfIt(withAskingPrice(missing, reading, desk), reading, desk),
+      reading,
+      desk,
+    );
+    return { kind: "ask", ask: withSpokenOf(known, reading, desk, deciding) };
   }
   if (isOfNothing(reading))
     return { kind: "ask", ask: withSpokenOf(whichOrNone(reading), reading, desk, deciding) };

@@ -73,20 +73,29 @@ export const pay = defineVerb({
         light: true,
       },
       { with: ["loan", "number", "loanward"], without: ["piece", "percent"] },
+      {
+        say: phrases(
+          "went_to goes_to going_to went_toward went_straight_to goes_straight_to straight_to throw toss chuck",
+        ),
+        with: ["loan"],
+        without: ["piece", "percent", "number"],
+        light: true,
+      },
+      { with: ["loan", "loanward", "proceeds"], without: ["piece", "percent", "number"] },
     ],
     slots: { amount: "money", loan: "loan" },
     bears: ["repeats", "of loans", "not to a buyer"],
     main: "amount",
     needs: ["amount"],
     absorbs: phrases(
-      "paid payment payments sent put made to toward towards extra pay threw on_the_loan to_the_loan principal min minimum autopay monthly money something",
+      "paid payment payments sent put made to toward towards extra pay threw profit profits proceeds earnings takings sale straight every_cent every_penny it_all all_of_it all_of_that on_the_loan to_the_loan principal min minimum autopay monthly money something",
     ),
     judge: (_, clause) =>
       says(clause, /^(?:balance|statement|owe|owed|rate)$/) ? { kind: "loanAlone" } : null,
   },
 
   offered: ({ amount, loan }) =>
-    `Paid ${loan && loan !== "loan" ? `${loan} loan` : "loan"} ${show(amount ?? 0)}`,
+    `Paid ${loan && loan !== "loan" ? `${loan} loan` : "loan"}${amount === undefined ? "" : ` ${show(amount)}`}`,
 
   decide(reading, desk) {
     if (desk.books.loans.size === 0) return { kind: "ask", ask: loanFirst(reading, desk) };

@@ -5,7 +5,7 @@ import { DOUBTED, JOKES, OPENS_TAKEN_BACK } from "../words/doubts.ts";
 import { CLASHING_SHORT_FORMS } from "../words/furniture.ts";
 import { AND, SEPARATORS } from "../words/links.ts";
 import { BEHIND, OLD, REDOES, STILL_OWED } from "../words/mending.ts";
-import { REMAINDERS, RESTS } from "../words/money.ts";
+import { PROCEEDS, REMAINDERS, RESTS } from "../words/money.ts";
 import { EACH_WORDS } from "../words/numbers.ts";
 import { PLACES, STANDS_FOR_PIECES } from "../words/pieces.ts";
 import type { Roles } from "./roles.ts";
@@ -79,6 +79,7 @@ export function ownSignsOf(text: string, roles: Roles): number {
   if (roles.pronoun) signs |= BITS.pronoun;
   if (text === "tax" || text === "taxes") signs |= BITS.tax;
   if (text.includes("loan") && LOAN.test(text)) signs |= BITS.loan;
+  if (PROCEEDS.has(text)) signs |= BITS.proceeds;
   return signs;
 }
 

@@ -31,6 +31,8 @@ export type Sign =
   | "off"
   /** "to", "toward" or "on" before the loan. */
   | "loanward"
+  /** What a sale or all sales brought in: "the profit", "every cent". */
+  | "proceeds"
   /** 365 or 365.25, as the days of a loan's year. */
   | "yearDays"
   | "day";
@@ -58,6 +60,7 @@ const SIGNS: readonly Sign[] = [
   "supplyFirst",
   "off",
   "loanward",
+  "proceeds",
   "yearDays",
   "day",
 ];

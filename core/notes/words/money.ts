@@ -86,3 +86,9 @@ export const PAYING = wordSet(
 export const SAID_AGAIN = wordSet(
   "even total flat exactly exact straight altogether all_in in_all all_told all_together to_be_exact on_the_nose even_steven",
 );
+
+/** What a sale or all sales brought in, where no figure is said. */
+export const PROCEEDS = wordSet(
+  "profit profits proceeds earnings takings it_all all_of_it all_of_that every_cent every_penny every_dime every_last_cent every_bit every_bit_of_it " +
+    "whole_thing whole_amount whole_lot",
+);
