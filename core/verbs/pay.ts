@@ -75,7 +75,7 @@ export const pay = defineVerb({
       { with: ["loan", "number", "loanward"], without: ["piece", "percent"] },
       {
         say: phrases(
-          "went_to goes_to going_to went_toward went_straight_to goes_straight_to straight_to throw toss chuck",
+          "went_to goes_to went_toward went_straight_to goes_straight_to straight_to throw toss chuck",
         ),
         with: ["loan"],
         without: ["piece", "percent", "number"],

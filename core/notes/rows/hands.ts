@@ -53,6 +53,8 @@ const TIPPED_FOR =
 /** What comes beside the price of a purchase, as a noun. */
 const BESIDE_PRICE =
   "delivery|shipping|freight|haulage|hauling|courier|transport|transportation|towing|reupholstery|upholstery_work|repairs|repair|assembly|setup|set_up";
+const TO_WORK =
+  "sand|strip|scrub|paint|clean|wash|refinish|wax|oil|stain|fix|repair|prime|glue|polish|reupholster";
 const BOARD = "app|apps|site|sites|website|group|page|board|boards|forum|classifieds|internet|web";
 const BEHIND_SERVICE = "fee|charge|cost?";
 
@@ -166,6 +168,14 @@ export const HANDS: readonly Row<OwnerEffect>[] = [
   ["^ <art>? <trait>* <piece> [got] another|<time>", "word", "dresser got another 45 minutes today"],
   ["^ but|so|and|then* i|we? [got] <time> on|in", "word", "got 2 hours in on the bookcase"],
   ["<time> … [with|w <art>? <kin>]", "word", "desk 5 hrs with dad"],
+  [
+    `^ [<art>|<kin>|<person>|<new>* helped|helps|was_helping|gave_me_a_hand me|us out|with|to* ${TO_WORK}?] … <time>`,
+    "word",
+    "my neighbor helped me sand the table 2h",
+  ],
+  ["^ [<art>? <kin> and|& i|me|myself] <labor> … <time>", "word", "my son and i sanded the desk 2h"],
+  ["^ [me|i|myself and|& <art>? <kin>] <labor> … <time>", "word", "me and dad stripped the table 3h"],
+  ["^ had|got|made|let [<art>? <kin>] to? <labor> … <time>", "ours", "had my son scrub the table for 45 min"],
   ["<time>|<miles> … by [<art>? <kin>] ;", "ours", "2h on the desk by mom"],
   [
     "paid|pd|put|sent|threw|paying $ [down on|toward|towards] <art>? <any>? loan",

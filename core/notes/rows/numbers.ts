@@ -8,6 +8,11 @@ import { tableOf } from "./table.ts";
 
 const WANTED = "asked|asking|wanted|hoping_for|hoped_for|was_asking|holding_out_for";
 
+/** What keeps a part of what a buyer pays. */
+const TAKER =
+  "<art>? booth|app|site|mall|shop|store|market|auction|consignment|consigner|platform|website|card|bank|processor card|people|company|reader|machine|terminal|processor|folks?";
+const TAKES = "takes|took|keeps|kept|charges|charged|gets|got|keep|take|skimmed|skims";
+
 const ROWS: readonly Row<NumberEffect>[] = [
   [
     "[took|collected|accepted|received|takes] a|the|his|her? $ deposit|down|down_payment",
@@ -239,7 +244,7 @@ const ROWS: readonly Row<NumberEffect>[] = [
   ["<miles> [,|(|- # and|&|+|plus # )?] ;", "passing", "drove 22 miles (11 and 11)"],
   // What somebody takes of a sale.
   [
-    "<~sell> .|!|; $ ,|-|and|but* [<art>? booth|app|site|mall|shop|store|market|auction|consignment|consigner|platform takes|took|keeps|kept|charges|charged|gets|got|keep|take out?] $ of_it|of_that|of_this? !!fee|fees|cut|commission",
+    `<~sell> .|!|; $ ,|-|and|but* [${TAKER} ${TAKES} out?] $ of_it|of_that|of_this? !!fee|fees|cut|commission`,
     "fee",
     "bench is gone! 85, and the site took 7.65 of it",
   ],
@@ -254,18 +259,27 @@ const ROWS: readonly Row<NumberEffect>[] = [
     "ray got the hutch. 210 on top of the 50 he already gave me",
   ],
   [
-    "<sell> … $ … $ [of_it|of_that? went_to|goes_to|lost_to|out_in fee|fees]",
+    "<sell> … $ … $ [of_it|of_that? went_to|goes_to|lost_to|out_in card? fee|fees|processing]",
     "fee",
     "sold coffee table 55, 5 of it went to fees",
+  ],
+  [
+    `<sell> … $ … $ [of_it|of_that? went_to|goes_to ${TAKER}]`,
+    "fee",
+    "sold dresser 165, 4.80 went to the site",
   ],
   [
     "[$ less|under|over|more|below|above than? asking|list_price|listed|full_price]",
     "passing",
     "sold rocking chair for 5 less than asking, 45",
   ],
-  ["<sell> … $ and|,|&? [paid|cost_me|lost] $ in? fee|fees", "passing", "sold lamp 30 and paid 2 in fees"],
   [
-    "<~sell> … $ ,|-|and|but* [<art>? booth|app|site|mall|shop|store|market|auction|consignment|consigner|platform takes|took|keeps|kept|charges|charged|gets|got|keep|take out?] $ of_it|of_that|of_this? !!fee|fees|cut|commission",
+    "<sell> … $ and|,|-|.|but|&* [paid|cost_me|lost] $ in? card|site|app? fee|fees",
+    "passing",
+    "sold lamp 30 and paid 2 in fees",
+  ],
+  [
+    `<~sell> … $ ,|-|.|and|but* [${TAKER} ${TAKES} out?] $ of_it|of_that|of_this? !!fee|fees|cut|commission`,
     "fee",
     "sold lamp 40 booth took 4",
   ],

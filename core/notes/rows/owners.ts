@@ -188,7 +188,7 @@ const ACTORS: readonly Row<OwnerEffect>[] = [
   ["took|taking [<kin>] <time> to", "ours", "took dad 90 min to paint it"],
   ["<labor> … [took|taking him|her|them] <time>", "word", "grandpa sanded it, took him 2h"],
   ["^ [<art>? <kin> <new>?] <labor>|worked|worked_on", "ours", "my brother sanded the bench 1h"],
-  ["^ [<art>? <person>|<new>] <labor>|worked|worked_on|helped", "worker", "bob sanded dresser 2h"],
+  ["^ [<art>? <person>|<new>] <labor>|worked|worked_on|helped !me|us", "worker", "bob sanded dresser 2h"],
 ];
 
 export const owners = tableOf([
