@@ -169,13 +169,17 @@ export const HANDS: readonly Row<OwnerEffect>[] = [
   ["^ but|so|and|then* i|we? [got] <time> on|in", "word", "got 2 hours in on the bookcase"],
   ["<time> … [with|w <art>? <kin>]", "word", "desk 5 hrs with dad"],
   [
-    `^ [<art>|<kin>|<person>|<new>* helped|helps|was_helping|gave_me_a_hand me|us out|with|to* ${TO_WORK}?] … <time>`,
+    `!!gave|paid|tipped|slipped|owe ^ [<art>|<kin>|<person>|<new>* helped|helps|was_helping|gave_me_a_hand me|us out|with|to* ${TO_WORK}?] … <time>`,
     "word",
     "my neighbor helped me sand the table 2h",
   ],
   ["^ [<art>? <kin> and|& i|me|myself] <labor> … <time>", "word", "my son and i sanded the desk 2h"],
   ["^ [me|i|myself and|& <art>? <kin>] <labor> … <time>", "word", "me and dad stripped the table 3h"],
-  ["^ had|got|made|let [<art>? <kin>] to? <labor> … <time>", "ours", "had my son scrub the table for 45 min"],
+  [
+    "^ had|got|made|let [<art>? <kin>] to? <labor> … <time>",
+    "ours",
+    "had my son sanding the table for 45 min",
+  ],
   ["<time>|<miles> … by [<art>? <kin>] ;", "ours", "2h on the desk by mom"],
   [
     "paid|pd|put|sent|threw|paying $ [down on|toward|towards] <art>? <any>? loan",
