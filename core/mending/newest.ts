@@ -45,7 +45,7 @@ export function mendOfNewest(reading: Mend | Fix, desk: Looking): Reading | null
   }
   if (to?.more === undefined) return { ...rest, of, ...(to ? { to } : {}) };
   const amount = (fact.amount ?? 0) + to.more;
-  return amount < 0 ? null : { ...rest, of, to: { amount } };
+  return amount < 0 ? null : { ...rest, of, ...(amount === 0 ? { removed: true } : { to: { amount } }) };
 }
 
 /** "it was dad who bought it": whom it was sold to or is held for, else who of the household bought it. */

@@ -21,7 +21,7 @@ import {
   WHO,
   WRONG_ONES,
 } from "../words/mending.ts";
-import { FOR_NOTHING } from "../words/money.ts";
+import { FOR_NOTHING, GIVES_BACK } from "../words/money.ts";
 import { THEM } from "../words/pieces.ts";
 import { besideSale, corrects, isOpening } from "./left-out.ts";
 import { isSkipped, type Mend, type Of, side, takeTo } from "./mended.ts";
@@ -154,6 +154,10 @@ function eachWas(token: Tok): NewestMended | null {
   return amount === null ? null : { kind: "fix", amount, each: true };
 }
 
+/** "two of the pulls", "the two knobs": how many they were. */
+const isCounting = (tokens: readonly Tok[], at: number): boolean =>
+  tokens[at + 1]?.text === "of" || tokens[at + 1]?.roles.supply !== undefined;
+
 /** What a row makes of the newest note by the whole line; null where none does. */
 function byRow(tokens: readonly Tok[]): NewestMended | null {
   const [fired] = newest.fired(tokens);
@@ -168,10 +172,19 @@ function byRow(tokens: readonly Tok[]): NewestMended | null {
     return buyer === undefined ? null : { kind: "mend", of: { back: 1 }, to: { who: buyer } };
   }
   if (effect === "more" || effect === "less") {
-    const amount = tokens.find(({ kind }) => kind === "amount");
+    const isOfMoney = ({ kind }: Tok, at: number) => kind === "amount" && !isCounting(tokens, at);
+    const amount = tokens.find(isOfMoney);
     const cents = beside.every(isOpening) && amount && !amount.each ? centsIn(amount) : null;
-    const more = effect === "less" ? -(cents ?? 0) : cents;
-    return cents === null || more === null ? null : { kind: "mend", of: { back: 1 }, to: { more } };
+    if (cents === null) return null;
+    const more = effect === "less" ? -cents : cents;
+    // "returned two of the pulls, got 8.10 back": of what was spent on them.
+    const supply = tokens.find(({ roles }) => roles.supply !== undefined);
+    const isReturned = supply !== undefined && tokens.some(({ text }) => GIVES_BACK.has(text));
+    return {
+      kind: "mend",
+      of: isReturned ? { kind: "spend", what: supply.text } : { back: 1 },
+      to: { more },
+    };
   }
   if (effect === "agreed") {
     const [now] = tokens.filter(({ kind }) => kind === "amount");

@@ -53,6 +53,16 @@ const ROWS: readonly Row<"more" | "less" | "half" | "also" | "split" | "undone" 
   ["^ [it_was|that_was $ more] ;", "more", "it was 5 more"],
   ["^ [it_was|that_was? $ less_than that|it|i_said] ;", "less", "2 less than that"],
   ["^ [it_was|that_was $ less] ;", "less", "it was 5 less"],
+  [
+    "^ [just|i|we|dad|mom* returned|took_back|took|brought_back|brought the|my|a|an|one|extra|wrong|spare|unused|leftover|$|of|two|three|half* <supply> back? ,|and|-|for|.|;* i|we|they|the|store|shop|place* got|gave|refunded|paid|for|was|of? me|us? a? $ back|refund|refunded|credit|store_credit|off_it?] ;",
+    "less",
+    "returned two of the pulls, got 8.10 back",
+  ],
+  [
+    "^ [store|shop|the_store|the_shop|they refunded|gave me|us? back? $ back? for|on the|my|a|an|one|extra|wrong|spare|two|three|$|of* <supply> that|which? i|we? returned|took_back|brought_back?] ;",
+    "less",
+    "store refunded me 9 for the wrong knobs",
+  ],
   [`^ [minus|less the|a|my? $ for|with|from? a|the|my? ${COUPON}] ;`, "less", "minus the 5 coupon"],
   [`^ [$ off|less with|from|for a|the|my? ${COUPON}] ;`, "less", "5 off with the coupon"],
   [

@@ -68,6 +68,9 @@ export const UNCOUNTED = wordSet(
   "supplies tools materials mineral_spirits mineral spirits chemicals odds and ends finishes",
 );
 
+/** The verbs of that, and what the shop does. */
+export const GIVES_BACK = wordSet("returned took_back took brought_back brought refunded gave");
+
 /** A thing was brought back to where it was bought. */
 export const TAKEN_BACK = wordSet("returned took_back brought_back exchanged return");
 
