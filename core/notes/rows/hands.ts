@@ -176,7 +176,7 @@ export const HANDS: readonly Row<OwnerEffect>[] = [
   ["^ [<art>? <kin> and|& i|me|myself] <labor> … <time>", "word", "my son and i sanded the desk 2h"],
   ["^ [me|i|myself and|& <art>? <kin>] <labor> … <time>", "word", "me and dad stripped the table 3h"],
   [
-    "^ had|got|made|let [<art>? <kin>] to? <labor> … <time>",
+    `^ had|got|made|let [<art>? <kin>] to? <labor> … <time>`,
     "ours",
     "had my son sanding the table for 45 min",
   ],
