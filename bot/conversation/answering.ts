@@ -6,7 +6,7 @@ import { type Effect, newMatter, type Said } from "../../core/decide/decision.ts
 import { mattersOf } from "../../core/decide/matters.ts";
 import { acceptedOffer } from "../../core/decide/unclear/offers.ts";
 import { NONE_OF_THESE } from "../../core/decide/unclear/whole.ts";
-import { asIfRecorded, madeOfAsked, withChange } from "../../core/mending/of-asked.ts";
+import { asIfRecorded, madeOfAsked, mayCorrectAsked, withChange } from "../../core/mending/of-asked.ts";
 import { readMessage } from "../../core/notes/read.ts";
 import type { Reading } from "../../core/notes/reading.ts";
 import { whyOf } from "../../core/notes/unclear.ts";
@@ -25,6 +25,8 @@ import { takeBack } from "./undoing.ts";
 export interface SaidNow extends Said {
   /** It replies to the message that asked. */
   isReply: boolean;
+  /** Notes follow in the same message: of itself it corrects nothing. */
+  isPart?: true;
 }
 
 /**
@@ -58,8 +60,10 @@ function answerOpen(turn: Turn, said: SaidNow, question: Question): boolean {
 }
 
 /** What a message that corrects the note that is asked about does to it; null where it corrects anything else. */
-function correctionOf(turn: Turn, { text, readings, isReply }: SaidNow, question: Question): Effect | null {
+function correctionOf(turn: Turn, said: SaidNow, question: Question): Effect | null {
+  const { text, readings, isReply } = said;
   const { reading } = question.matter;
+  if (said.isPart || !mayCorrectAsked(text, readings, question)) return null;
   const asked = asIfRecorded(question, talkingDesk(turn, isReply ? question.note : undefined));
   const to = asked && madeOfAsked(goneOn(text, readings, asked.desk), asked);
   if (!to) return null;
@@ -87,7 +91,8 @@ function answersFirst(turn: Turn, said: SaidNow, questions: readonly Question[])
   const [first, ...rest] = said.readings;
   if (first?.kind !== "unclear" || first.could || rest.length === 0) return false;
   if (rest.some(({ kind }) => kind === "unclear" || kind === "ask")) return false;
-  if (!answersOne(turn, { ...said, text: first.text, readings: [first] }, questions)) return false;
+  if (!answersOne(turn, { ...said, text: first.text, readings: [first], isPart: true }, questions))
+    return false;
   decideAll(turn, mattersOf(rest, turn.today), { root: turn.root });
   return true;
 }

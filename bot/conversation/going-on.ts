@@ -5,7 +5,7 @@ import { ofKnownBuyer } from "../../core/decide/names/buyer.ts";
 import { lentBack } from "../../core/decide/names/lent-back.ts";
 import { toKnownLoan } from "../../core/decide/names/loan.ts";
 import { ofBouncedCheck, ofPastBuyer } from "../../core/mending/by-buyer.ts";
-import { meansAny } from "../../core/mending/mend.ts";
+import { meansAny, mendOfGone } from "../../core/mending/mend.ts";
 import { ofMisnoted } from "../../core/mending/misnoted.ts";
 import type { Past } from "../../core/mending/past.ts";
 import type { Reading } from "../../core/notes/reading.ts";
@@ -28,6 +28,8 @@ export function talkingDesk(turn: Turn, replyRoot: number | undefined): TalkingD
 
 /** What a message means by what was said before it, or by the message replied to, where it says little by itself. */
 export function goneOn(text: string, readings: readonly Reading[], desk: TalkingDesk): readonly Reading[] {
+  const sure = readings.length === 1 ? mendOfGone(readings[0]!, desk) : null;
+  if (sure) return [sure];
   const isDone = readings.length > 0 && readings.every((each) => isCorrection(each, desk));
   const corrected = isDone ? null : ofMisnoted(text, readings, desk);
   if (corrected?.isSure) return corrected.readings;

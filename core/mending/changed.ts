@@ -43,6 +43,7 @@ export function changed(fact: Fact, to: MendTo, of: MendOf, desk: Desk): Changed
     data[field] = to.percent;
     delete data["rateUnknown"];
   }
+  if (to.amount === 0 && fact.kind === "hold") delete next.amount;
   // A fee of nothing is none.
   if (to.fee === 0) delete data["fee"];
   // Cash of a trade goes one way: what is said now takes the place of what was said of the other.
@@ -102,8 +103,16 @@ function moved(fact: NewFact, mentions: readonly Mention[], { books }: Desk): Ch
       for (const number of all) taken.add(number);
       continue;
     }
-    const match = matchMention(mention, books, ever, taken);
-    if (match.kind === "several") return { several: match.groups };
+    const { besides, ...named } = mention;
+    const match = matchMention(named, books, ever, besides ? new Set([...taken, ...fact.pieces]) : taken);
+    if (match.kind === "several") {
+      // What it was of already is not what it should be of.
+      const others = match.groups.filter((group) => !group.some((number) => fact.pieces.includes(number)));
+      const [only, ...more] = match.trust === "sure" ? others : [];
+      if (!only || more.length > 0) return { several: others.length > 0 ? others : match.groups };
+      for (const number of only) taken.add(number);
+      continue;
+    }
     if (mention.it) return { why: "Which pieces? Say their names or numbers." };
     if (match.kind !== "found")
       return mention.other

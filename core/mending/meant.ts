@@ -111,7 +111,11 @@ export function withPlaces(mentions: readonly Mention[], { pieces }: Pick<Books,
 export function isMeant(mention: Mention, piece: Readonly<Piece>): boolean {
   if (mention.it) return true;
   if (mention.number !== undefined) return mention.number === piece.number;
-  if (mention.name === undefined) return false;
+  // "the oak one"
+  if (mention.name === undefined)
+    return (
+      (mention.traits ?? []).length > 0 && mention.traits!.every((trait) => piece.traits.includes(trait))
+    );
   const [kind] = piece.name.split(" of ");
   // "the chest" of a chest of drawers.
   if (mention.name === kind && kind !== piece.name)

@@ -14,7 +14,10 @@ import {
 import { dayWords } from "../decide/echo.ts";
 import { byNumbers } from "../decide/pieces/mentioned.ts";
 import { type Cents, show } from "../money.ts";
-import type { ReadingOf } from "../notes/reading.ts";
+import type { Reading, ReadingOf } from "../notes/reading.ts";
+import { couldOf, isFor } from "../notes/unclear.ts";
+import { DEPOSIT, HOLD } from "../notes/words/mending.ts";
+import { saysAny } from "../notes/words/words.ts";
 import { changed } from "./changed.ts";
 import { canMend, mendFieldsOf } from "./fields.ts";
 import { factsMeant, isMeant, ofItsOwn } from "./meant.ts";
@@ -100,6 +103,17 @@ function isOfItsShare({ of = {}, to = {} }: MendReading, fact: Fact, { books }: 
 export const meansAny = ({ of = {} }: MendReading, desk: Omit<Desk, "confirmed">): boolean =>
   desk.past !== undefined && factsMeant(of, { ...desk, confirmed: [] }, desk.past).length > 0;
 
+/** "wait, bench was sold to dana" of the one bench there is, sold already: no second sale of it; null where there may be one. */
+export function mendOfGone(reading: Reading, desk: Omit<Desk, "confirmed">): MendReading | null {
+  const [mend, sale] = isFor(reading, "newOrOld") ? couldOf(reading) : [];
+  if (mend?.kind !== "mend" || sale?.kind !== "sell" || !desk.past) return null;
+  const facts = factsMeant(mend.of ?? {}, { ...desk, confirmed: [] }, desk.past);
+  const isHere = [...desk.books.pieces.values()].some(
+    (piece) => piece.gone === null && mend.of?.pieces?.some((mention) => isMeant(mention, piece)),
+  );
+  return facts.length === 1 && !isHere ? mend : null;
+}
+
 /** "and the drive was 42 miles" where none was noted: it may be told only now. */
 function asNewDrive({ of = {}, to = {}, text, line }: MendReading): Ask | null {
   if (of.kind !== "drive" || to.miles === undefined) return null;
@@ -166,10 +180,39 @@ function whichOne(reading: MendReading, facts: readonly Fact[], { today }: Desk,
 }
 
 function remove(reading: MendReading, fact: Fact, desk: Desk, past: Past): Decision {
+  const isOfDeposit = saysAny(reading.text, DEPOSIT) && !saysAny(reading.text, HOLD);
+  if (isOfDeposit && isHeldAnyway(fact) && !desk.confirmed.includes("hold too"))
+    return { kind: "ask", ask: depositOrHold(reading, fact, past) };
   const made = newPiecesOf(fact);
   const hasMore = made.some((number) => (desk.books.story.get(number) ?? []).length > 1);
   if (hasMore) return takeOut(reading, made, desk, past);
   return amend(reading, { voids: [fact], facts: [] }, desk, past);
+}
+
+/** On hold for somebody, or until a day, whatever was put down on it. */
+const isHeldAnyway = (fact: Fact): boolean =>
+  fact.kind === "hold" && !!fact.amount && (fact.data.buyer ?? fact.data.until) !== undefined;
+
+/** "scratch the deposit": the money alone, or the hold with it? */
+function depositOrHold({ text, line }: MendReading, fact: Fact, past: Past): Ask {
+  const without: MendReading = { kind: "mend", of: { fact: fact.id }, to: { amount: 0 }, text, line };
+  return {
+    prompt: `${past.echo(fact)}. Only the deposit?`,
+    wants: "choice",
+    choices: [
+      {
+        label: "No deposit, still on hold",
+        words: ["deposit", "only the deposit", "yes"],
+        effect: { kind: "instead", readings: [without] },
+      },
+      {
+        label: "Take the hold out too",
+        words: ["hold too", "both"],
+        effect: { kind: "settle", confirm: "hold too" },
+      },
+      NEVER_MIND,
+    ],
+  };
 }
 
 /** "#8 was a mistake": the piece goes and all that is on it, shown first where that is more than its purchase. */

@@ -1,3 +1,4 @@
+import type { Piece } from "../books/books.ts";
 import type { Fact } from "../books/facts.ts";
 import type { Desk } from "../decide/decision.ts";
 import type { Cents } from "../money.ts";
@@ -44,10 +45,18 @@ export function correctedBy(said: Misnoted, desk: Looking, past: Past, isWhole: 
   // "make that 3 on the wardrobe" behind hours on it: so many, as likely as its price.
   const isMeasure = ({ kind, root }: Fact): boolean =>
     root === touched && (kind === "work" || kind === "drive") && (said.now.amount ?? HOURS_MAX) < HOURS_MAX;
-  const kept = exact.filter(({ fact }) => own.includes(fact) || isMeasure(fact));
+  const isOwn = ({ fact, to }: Found): boolean =>
+    (own.includes(fact) || isMeasure(fact)) && !(to!.pieces && exact.some((one) => !one.to!.pieces));
+  const kept = withMethod(exact.filter(isOwn));
   if (said.now.pieces.length > 0) return kept;
   const last = kept.filter(({ fact }) => fact.root === touched);
   return last.length === 1 ? last : kept;
+}
+
+/** "the bench was paid by card": the note that says how it was paid, where one of them does. */
+function withMethod(found: Found[]): Found[] {
+  const said = found.filter(({ fact, to }) => to!.method !== undefined && "method" in fact.data);
+  return said.length > 0 ? said : found;
 }
 
 /** A bare number below this is rather of hours than of money. */
@@ -100,18 +109,25 @@ function becoming(fact: Fact, said: Misnoted, desk: Looking, isWhole: boolean): 
   const to = valuesOf(fact, said);
   const isOfPieces = now.pieces.every(of);
   const sameAmount = now.amount !== undefined && to !== null && isSo(fact, to);
+  const person = now.who ?? now.name;
+  // "sold the desk to mara not nell, 120": what else is told is what it is known by.
+  if (isOther && person !== undefined && isOfPieces && (to === null || isSo(fact, to)))
+    return { buyer: person };
   if (to && !sameAmount) return isOfPieces && Object.keys(to).length === 1 ? to : null;
   // "its the desk thats listed for 140": what is told of another piece.
   if (hasValue(now) && !sameAmount) return null;
-  if (now.traits.length > 0 && isOfPieces && fact.kind === "buy") return traitsOf(fact, said);
+  if (now.traits.length > 0 && isOfPieces) {
+    const other = otherByTraits(fact, said, desk);
+    if (other !== null || fact.kind === "buy")
+      return fact.kind === "buy" ? (other ? null : traitsOf(fact, said)) : { pieces: [other!] };
+  }
   if (now.pieces.length > 0)
     return isOfPieces && old.pieces.length === 0 && !isCounted(now.pieces)
       ? null
       : ofPieces(fact, said, desk, isWhole);
-  const person = now.who ?? now.name;
   if (
     person !== undefined &&
-    (isOther || said.isWho || (now.who !== undefined && buyer !== now.who) || buyer !== undefined)
+    (said.isWho || (now.who !== undefined && buyer !== now.who) || buyer !== undefined)
   )
     return person === buyer ? null : { buyer: person };
   return null;
@@ -213,7 +229,13 @@ function ofPieces(fact: Fact, said: Misnoted, desk: Looking, isWhole: boolean): 
       ? nameOf(piece)
       : null;
   }
-  if (!isOnBooks || said.isName) return null;
+  if (!isOnBooks || said.isName || now.pieces.some(({ plural }) => plural)) return null;
+  // "wait, bench was sold to dana" of a bench that is sold: of no other sale.
+  const isGone = ({ gone }: Piece): boolean => gone !== null;
+  const meant = [...desk.books.pieces.values()].filter((piece) =>
+    now.pieces.some((mention) => isMeant(mention, piece)),
+  );
+  if (fact.kind === "sell" && meant.every(isGone)) return null;
   // "desk and dresser mixed up": which of them, of a note that nothing else names?
   if (!isNamedBut(said) && now.pieces.length > 1 && old.pieces.length === 0) return null;
   // "the paint went on the dresser" alone is no correction.
@@ -222,6 +244,21 @@ function ofPieces(fact: Fact, said: Misnoted, desk: Looking, isWhole: boolean): 
   return isMoved && (bears(fact.kind as Reading["kind"], "piece or none") || fact.pieces.length > 0)
     ? { pieces: now.pieces }
     : null;
+}
+
+/** "not the oval, the round": the other piece of that name that is so; null where there is none. */
+function otherByTraits(
+  { pieces: [only, ...others] }: Fact,
+  { now, old }: Misnoted,
+  { books }: Looking,
+): Mention | null {
+  const piece = books.pieces.get(only ?? 0);
+  if (!piece || others.length > 0 || !old.traits.every((trait) => piece.traits.includes(trait))) return null;
+  const mention = { name: piece.name, traits: now.traits };
+  const so = [...books.pieces.values()].filter(
+    (each) => each !== piece && each.name === piece.name && isMeant(mention, each),
+  );
+  return so.length > 0 ? mention : null;
 }
 
 function traitsOf(fact: Extract<Fact, { kind: "buy" }>, { now, old }: Misnoted): MendTo | null {

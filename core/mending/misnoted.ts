@@ -57,7 +57,7 @@ export function ofMisnoted(text: string, readings: readonly Reading[], desk: Loo
     return out && { readings: out, isSure: true };
   }
   const found = mayBeAny(said, isWhole)
-    ? correctedBy(said, desk, past, isWhole).filter((one) => mayBe(one, said, readings, isWhole))
+    ? correctedBy(said, desk, past, isWhole).filter((one) => mayBe(one, said, readings, isWhole, desk))
     : [];
   const [only, ...others] = found;
   if (!only) return said.old.amount === undefined ? null : withoutOld(text, said.old.amount, desk);
@@ -67,11 +67,12 @@ export function ofMisnoted(text: string, readings: readonly Reading[], desk: Loo
   const isAllTaken = said.left.length === 0 && (said.now.name === undefined || only.to!.buyer !== undefined);
   // "would you take 65 for it? nope": asked, whatever it may correct.
   const isPlain = !said.isTurned || said.sense === "sure";
-  const isAtOnce = said.isProven || !readings.some(saysOther);
-  if (isAllTaken && isPlain && isAtOnce && others.length === 0 && isSaid(only, said, isWhole, readings))
+  const isRetold = said.isNoun || isToldOfThing(said) || isOnce(only, said, desk);
+  const isAtOnce = said.isProven || isRetold || !readings.some(saysOther);
+  if (isAllTaken && isPlain && isAtOnce && others.length === 0 && isSaid(only, said, isWhole, readings, desk))
     return {
       readings: [asMend(only)],
-      isSure: said.sense === "sure" || isOnce(only, said) || isCalled(said),
+      isSure: said.sense === "sure" || isOnce(only, said, desk) || isCalled(said),
     };
   // "drawer was broken so i sent dana 25 back": money that went back, and no other price.
   if (said.sense !== "sure" && readings.some(({ kind }) => kind === "refund")) return null;
@@ -154,8 +155,14 @@ const mayBeAny = (said: Misnoted, isWhole: boolean): boolean =>
   !(said.isLate || (isWhole && said.sense === "none" && !isCalled(said)));
 
 /** Whether a message that says little of a correction may be about that note. */
-function mayBe(one: Found, said: Misnoted, readings: readonly Reading[], isWhole: boolean): boolean {
-  if (isOnce(one, said)) return true;
+function mayBe(
+  one: Found,
+  said: Misnoted,
+  readings: readonly Reading[],
+  isWhole: boolean,
+  desk: Looking,
+): boolean {
+  if (isOnce(one, said, desk)) return true;
   if (said.isLate) return false;
   const isOfKind = readings.some(({ kind }) => kind === one.fact.kind);
   // "it had a scratch when i bought it, gave 10 back"
@@ -168,20 +175,40 @@ function mayBe(one: Found, said: Misnoted, readings: readonly Reading[], isWhole
 }
 
 /** Whether that is said well enough to be done. */
-function isSaid(one: Found, said: Misnoted, isWhole: boolean, readings: readonly Reading[]): boolean {
+function isSaid(
+  one: Found,
+  said: Misnoted,
+  isWhole: boolean,
+  readings: readonly Reading[],
+  desk: Looking,
+): boolean {
   // A whole purchase may be one more, whatever is said beside it.
   const isPurchase = isWhole && readings.some(({ kind }) => kind === "buy");
-  if (isPurchase && said.old.amount === undefined && !said.isThen && !said.points) return false;
-  if (said.sense === "sure" || isOnce(one, said) || isCalled(said)) return true;
+  if (isPurchase && said.old.amount === undefined && !said.isThen && !said.points && !said.isNoun)
+    return false;
+  // "whoops, 145 for the dresser listing": a note is called by its name.
+  if (isDoubted(said) && (said.isNoun || isToldOfThing(said))) return true;
+  if (said.sense === "sure" || isOnce(one, said, desk) || isCalled(said)) return true;
   if (isWhole) return false;
   const isNamed = said.now.who !== undefined || said.isNoun;
   return said.sense === "likely" || (isNamed && said.isTold && said.sense !== "none");
 }
 
-/** What a piece is only once: sold, finished. A second time it is told of the first. */
-function isOnce({ fact, to }: Found, { kinds }: Misnoted): boolean {
-  return isOnceOnly(fact.kind) && kinds.includes(fact.kind) && to!.date !== undefined;
+/** What a piece is only once: sold, finished. A second time it is told of the first, unless one of that name is still here. */
+function isOnce({ fact, to }: Found, said: Misnoted, { books }: Looking): boolean {
+  const { kinds, now } = said;
+  if (!isOnceOnly(fact.kind) || !kinds.includes(fact.kind)) return false;
+  if (to!.date !== undefined) return true;
+  const isHere = [...books.pieces.values()].some(
+    (piece) => piece.gone === null && now.pieces.some((mention) => isMeant(mention, piece)),
+  );
+  return fact.kind === "sell" && now.pieces.length > 0 && !isHere && isDoubted(said);
 }
+
+const isDoubted = ({ sense }: Misnoted): boolean => sense === "sure" || sense === "likely";
+
+/** "sorry the sanding was 3h": what a thing came to that both know. */
+const isToldOfThing = (said: Misnoted): boolean => isDoubted(said) && said.isTold && said.what !== undefined;
 
 const isOnceOnly = (kind: string): kind is "sell" | "finish" => kind === "sell" || kind === "finish";
 

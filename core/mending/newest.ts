@@ -84,7 +84,12 @@ export function mendOfRestated(reading: Reading, { past, books }: Looking): Read
   };
   if (Object.keys(to).length === 0 || !canMend(fact.kind, to)) return null;
   const mend: Mend = { kind: "mend", of: { fact: fact.id }, to, text, line };
-  if (isSame) return mend;
+  // "no i sold the round one", and no price: of the same sale.
+  if (
+    isSame ||
+    (reading.missing?.includes("price") && fact.kind === "sell" && mentionsOf(reading).length === 1)
+  )
+    return mend;
   // "no, sold the desk 90": the desk in the place of the chest, or the desk as well.
   return eitherOf([mend, { ...reading, asNew: true }], { text, line }, "newOrOld");
 }

@@ -7,6 +7,7 @@ import { mentionsOf } from "../decide/pieces/mentioned.ts";
 import { orBefore } from "../decide/unclear/or-before.ts";
 import { type Cents, show } from "../money.ts";
 import { readBareMoney } from "../notes/bare.ts";
+import { mayCorrect } from "../notes/misnoted/misnoted.ts";
 import type { Mention, Reading, ReadingOf } from "../notes/reading.ts";
 import { anyOf, couldOf } from "../notes/unclear.ts";
 import { canMend, type MendTo } from "./fields.ts";
@@ -37,6 +38,16 @@ export interface AsIfRecorded {
 
 /** The first of the numbers that nothing recorded has. */
 const FIRST = 2 ** 52;
+
+/** Whether a message may correct what is asked about: whole notes of other kinds, in words that correct nothing, do not. */
+export function mayCorrectAsked(text: string, readings: readonly Reading[], asked: Waiting): boolean {
+  const isOther = (reading: Reading): boolean =>
+    isRecorded(reading) &&
+    !reading.missing &&
+    !reading.back &&
+    readingsOf(asked).every(({ kind }) => kind !== reading.kind);
+  return mayCorrect(text) || readings.length === 0 || !readings.every(isOther);
+}
 
 /** The desk as it would be, were what is asked about on the books; null where it is no note. */
 export function asIfRecorded(asked: Waiting, desk: Looking & { past: Past }): AsIfRecorded | null {
@@ -136,8 +147,10 @@ export function madeOfAsked(
   // "actually just list it at 150" behind a sale that is asked about is a note of its own.
   if (isRecorded(said) && facts.every(({ kind }) => kind !== said.kind)) return null;
   const doubted = said.kind === "mend" ? said : (orBefore(said, desk) ?? said);
-  const mend = anyOf(doubted).find(({ kind }) => kind === "mend");
-  if (mend?.kind !== "mend") return null;
+  const [mend, ...mends] = anyOf(doubted).filter((each) => each.kind === "mend");
+  // "wait, the bench": of which of several notes it is, is asked where one of them stands already.
+  const isStanding = ({ of }: ReadingOf<"mend">) => facts.every(({ id }) => id !== of?.fact);
+  if (!mend || (mend.to?.pieces && mends.some(isStanding))) return null;
   const { of = {}, to = {}, removed } = asMeasure(mend, { ...desk });
   const meant = factsMeant(of, { ...desk, confirmed: [] }, desk.past);
   const able = removed ? meant : meant.filter(({ kind }) => canMend(kind, to));

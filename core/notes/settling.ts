@@ -162,7 +162,10 @@ function toldIn(text: string, names: readonly string[], today: Day): Told | null
     return null;
   if (who === undefined && (told.left.length > 0 || (!says.has("moved") && OUR_OWN.test(rest)))) return null;
   told.isTheirs ||=
-    says.has("payer") || says.has("fetched") || amounts.length === (says.has("never") ? 1 : 2);
+    says.has("payer") ||
+    says.has("fetched") ||
+    says.has("moved") ||
+    amounts.length === (says.has("never") ? 1 : 2);
   return told;
 }
 

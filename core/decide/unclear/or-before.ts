@@ -4,7 +4,7 @@ import type { Day } from "../../calendar.ts";
 import { canMend } from "../../mending/fields.ts";
 import { factsMeant } from "../../mending/meant.ts";
 import type { Past } from "../../mending/past.ts";
-import type { Mention, Reading } from "../../notes/reading.ts";
+import type { Mention, Reading, ReadingOf } from "../../notes/reading.ts";
 import { couldOf, eitherOf, isFor } from "../../notes/unclear.ts";
 import { ANOTHER_ONE, SAME } from "../../notes/words/again.ts";
 import { JOINS_BOTH, SUMS_UP } from "../../notes/words/links.ts";
@@ -87,13 +87,17 @@ function costBefore(reading: Reading, { past, ...desk }: Omit<Desk, "confirmed">
 
 /** "the desk ran me 35" where a desk is held at another price: what it rather cost, or another desk? */
 function priceBefore(reading: Reading, { past, ...desk }: Omit<Desk, "confirmed">): Reading | null {
-  if (reading.kind !== "buy" || !past || !saysAny(reading.text, RAN_TO)) return null;
+  if (reading.kind !== "buy" || !past || !(saysAny(reading.text, RAN_TO) || isFreeNow(reading))) return null;
   const { pieces, price: amount, source, text, line, missing } = reading;
   if (pieces?.length !== 1 || amount === undefined || source !== undefined || missing?.length) return null;
   const of = { kind: "buy" as const, pieces };
   if (factsMeant(of, { ...desk, confirmed: [] }, past).length === 0) return null;
   return { kind: "mend", of, to: { amount }, text, line };
 }
+
+/** "didn't pay anything for the lamp, it was free": of a lamp that both know. */
+const isFreeNow = ({ price, pieces: [only] = [], text }: ReadingOf<"buy">): boolean =>
+  price === 0 && only?.name !== undefined && text.toLowerCase().includes(`the ${only.name}`);
 
 /**
  * "spent 12 on paint" right behind that cost, "paid 15 for the bench" of one bought today for just that: the note itself, as

@@ -21,6 +21,7 @@ import {
   TRIPS,
 } from "../words/mending.ts";
 import { FOR_NOTHING } from "../words/money.ts";
+import { PLACES } from "../words/pieces.ts";
 
 /* The two sides of a correction: what it speaks of, and what becomes of it. */
 
@@ -97,9 +98,12 @@ function takeOneOf(token: Tok, next: Tok | undefined, said: Side, today: Day): b
     return true;
   }
   switch (kind) {
-    case "piece":
-      Object.assign(of, ofPiece(token.mention!));
+    case "piece": {
+      // "remove the first mirror"
+      const place = PLACES[text.split(" ")[0]!];
+      Object.assign(of, ofPiece({ ...(place === undefined ? {} : { place }), ...token.mention! }));
       return true;
+    }
     case "amount": {
       const found = centsOfToken(token);
       if ("cents" in found) of.amount = found.cents;
@@ -135,7 +139,8 @@ function takeWordOf(token: Tok, said: Side): boolean {
     said.field = field;
     return true;
   }
-  if (roles.supply !== undefined) {
+  // "get rid of the second lamp entry": the note, and no fee at the door.
+  if (roles.supply !== undefined && !(SKIPPED.has(text) && of.pieces)) {
     // "the purchase of paint" was spending; "sold lamp 20, the paint" are two notes.
     if (of.kind === undefined || of.kind === "buy") of.kind = "spend";
     if (of.kind !== "spend") return false;

@@ -67,8 +67,15 @@ export function mendOf(line: Units, today: Day, trace?: Trace[]): Correction | n
 
 /** "hutch cost 65" speaks of its purchase, "the desk sold for 120" and a fee of a sale. */
 function withKindOf({ of = {}, to = {} }: Mend, words: readonly string[]): Of {
-  if (of.kind !== undefined) return of;
   const isOfPiece = of.pieces !== undefined || of.number !== undefined;
+  // "the hutch deposit was from mara": whose it was, and no place.
+  if (of.kind === "hold" && to.source !== undefined) {
+    to.buyer = to.source;
+    delete to.source;
+  }
+  // "the desk payment": what came in for it.
+  if (of.kind === "pay" && isOfPiece) return { ...of, kind: "sell" };
+  if (of.kind !== undefined) return of;
   const isOfSale =
     words.some((word) => SELLING.has(firstWord(word))) || to.method !== undefined || to.buyer !== undefined;
   if (to.fee !== undefined || (isOfPiece && isOfSale)) return { ...of, kind: "sell" };
@@ -246,6 +253,8 @@ function change(
   const isDenied = old >= 0;
   if (isDenied && !takeOld(after.slice(old), said, today)) return null;
   if (Object.keys(said.to).length === 0) return null;
+  // "the fee on the desk was 5, i left it out"
+  if (said.to.fee !== undefined && said.to.traits !== undefined) return null;
   // "it was 4 chairs not 3": so many, and no other pieces.
   const [counted, ...more] = said.to.pieces ?? [];
   if (isDenied && (counted?.count ?? 0) > 1 && more.length === 0 && said.of.amount !== undefined) return null;

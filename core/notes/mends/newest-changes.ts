@@ -60,7 +60,8 @@ export function changeIn(told: readonly Tok[], today: Day): Change | null {
   if (isNoFee(told)) return { to: { fee: 0 } };
   const place = placeIn(told);
   if (place) return { to: { source: place } };
-  if (told.some(isPraised)) return null;
+  // "meant to go to the auction but it rained"
+  if (told.some(isPraised) || told.some(({ text }) => text === "but")) return null;
   const said = side();
   const old = told.findIndex(({ text }) => OLD.has(text));
   if (!takeTo(old < 0 ? told : told.slice(0, old), said, today)) return null;
@@ -99,7 +100,9 @@ function placeIn(told: readonly Tok[]): string | null {
 
 /** "that was a good desk" tells what it was like. */
 const isPraised = ({ kind, text, mention }: Tok): boolean =>
-  kind === "piece" && !mention!.other && text.split(" ").some((word) => OPINIONS.has(word));
+  kind === "piece" &&
+  !(mention!.other || mention!.besides) &&
+  text.split(" ").some((word) => OPINIONS.has(word));
 
 const isNoFee = (told: readonly Tok[]): boolean => told.length === 1 && isFee(told[0]!.text);
 

@@ -1,6 +1,6 @@
 import { type Tok, textOf } from "../clause.ts";
 import { ARTICLES } from "../words/filler.ts";
-import { BEFORE_NAME, FIELDS, IS_NAMED, OLD, WHO, WRONG_PEOPLE } from "../words/mending.ts";
+import { BEFORE_NAME, FIELDS, IS_NAMED, NOT_US, OLD, WHO, WRONG_PEOPLE } from "../words/mending.ts";
 import { THEM } from "../words/pieces.ts";
 import { isOpening } from "./left-out.ts";
 import { isSkipped, type To } from "./mended.ts";
@@ -38,6 +38,8 @@ export function nameForName(tokens: readonly Tok[]): { now: string; then: string
   const isWords = said.every(({ kind, roles }) => kind === "word" && roles.method === undefined);
   // "nell bought it not dana" says more than a name.
   if (said.slice(0, not).some((token) => THEM.has(token.text) || WHO.has(token.text))) return null;
+  // "that was mom not me": who did it.
+  if (NOT_US.has(then ?? "")) return null;
   return not > 0 && isWords && now && then ? { now, then } : null;
 }
 

@@ -15,6 +15,7 @@ import {
   IT_WAS,
   POINTING,
   STILL_NOT,
+  STILL_THERE,
   TOLD_OF_VALUE,
   UNDONE,
   US,
@@ -65,6 +66,8 @@ export function newestMended(line: readonly Tok[], today: Day): NewestMended | n
   // "both were yesterday" is of several notes.
   if (tokens.some(({ kind, text }) => kind === "word" && ALL_OF_THEM.has(text))) return null;
   if (isFreeNow(tokens)) return { kind: "mend", of: { kinds: ["buy"], back: 1 }, to: { amount: 0 } };
+  // "no the lamp is still there" tells how it stands.
+  if (tokens.some(({ text }) => STILL_THERE.has(text))) return null;
   const again = toldAgain(tokens, today);
   if (again) return again;
   const from = tokens.findIndex((token) => !isOpening(token));
@@ -110,6 +113,9 @@ function toldAgain(tokens: readonly Tok[], today: Day): NewestMended | null {
 function rightPiece(said: readonly Tok[]): Mention | null {
   const [wrong, ...rest] = said.slice(said.findIndex((token) => !isOpening(token)));
   if (wrong?.kind !== "piece" || !wrong.text.startsWith("wrong ")) return null;
+  // "wrong chair, the oak one"
+  const { name, traits = [] } = wrong.mention!;
+  if (rest.length === 0 && traits.length > 1) return { ...wrong.mention!, name, traits: traits.slice(1) };
   const [right, ...others] = rest.filter(
     (token) => !isSkipped(token) && !isOpening(token) && headsOf(token).length === 0,
   );

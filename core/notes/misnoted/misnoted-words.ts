@@ -9,13 +9,16 @@ import { LABOR_NAMES } from "../words/labors.ts";
 import { OLD, POINTING } from "../words/mending.ts";
 import {
   BECAME,
+  BEFORE_PLANNED,
   BESIDE_MISNOTED,
   CAME_OUT,
+  CORRECTIONS,
   DECIDES,
   DOUBTS,
   IN_SUMS,
   LOAN,
   MAY_TURN,
+  MEANT,
   NAMES_IT,
   NO_CORRECTION,
   NOTED_AS,
@@ -24,6 +27,7 @@ import {
   THEIR_OWN,
   WAS,
   WE_PAY,
+  WRONG,
 } from "../words/misnoted.ts";
 import { HOUSEHOLD } from "../words/people.ts";
 import { type Misnoted, prove, raise, type Values } from "./misnoted-said.ts";
@@ -44,7 +48,9 @@ export function takeValue(
       // "wrong table. the 95 was for the end table"
       if (token.mention!.traits?.[0] === "wrong") {
         prove(said);
-        return false;
+        const traits = token.mention!.traits.slice(1);
+        if (traits.length > 0) side.pieces.push({ ...token.mention!, traits });
+        return traits.length > 0;
       }
       if (token.mention!.it) said.points = true;
       else if (isWrong) said.now.pieces.push(token.mention!);
@@ -103,12 +109,15 @@ export function takeWord(said: Misnoted, tokens: readonly Tok[], at: number): bo
     said.kinds = ["pay"];
     return true;
   }
+  // "no the lamp is still there": how it stands.
+  if (text === "still" && /^(?:t?here)$/.test(tokens[at + 1]?.text ?? "")) return false;
   // "turned up with the 110": who came.
   if (text === "turned up" || (text === "turned" && tokens[at + 1]?.text === "up")) return false;
   const words = text.split(" ");
   const isAny = (list: ReadonlySet<string>): boolean =>
     list.has(text) || words.some((word) => list.has(word));
-  if (isAny(DECIDES)) raise(said, "sure");
+  if (isProof(tokens, at)) prove(said);
+  else if (isAny(DECIDES)) raise(said, "sure");
   else if (isAny(DOUBTS)) raise(said, "likely");
   else if (isAny(CAME_OUT)) raise(said, "weak");
   if (isAny(WAS)) said.isTold = true;
@@ -124,19 +133,28 @@ export function takeWord(said: Misnoted, tokens: readonly Tok[], at: number): bo
     const kinds = SPOKEN_OF[word];
     if (kinds) said.kinds = said.kinds.length === 0 ? kinds : both(said.kinds, kinds);
   }
-  if (roles.supply !== undefined && !isAny(BESIDE_MISNOTED))
+  if (roles.supply !== undefined && !isAny(BESIDE_MISNOTED) && SPOKEN_OF[text] === undefined)
     said.what = said.what ? `${said.what} ${text}` : text;
   else if (roles.labor) {
     said.labor = LABOR_NAMES.get(text) ?? text;
   } else if (roles.stream !== undefined) said.what = roles.stream;
   else if (isAny(NO_CORRECTION) && !said.out && !said.undoes && !said.isAgain) return false;
-  else if (isAny(MAY_TURN)) {
+  else if (isAny(MAY_TURN) && !words.includes("you") && tokens[at + 1]?.text !== "you") {
     said.isTurned = true;
     said.left.push(text);
   } else if (isTaken(tokens[at]!)) return true;
   else if (unknown || roles.person) said.now.name = said.now.name ? `${said.now.name} ${text}` : text;
   else said.left.push(text);
   return true;
+}
+
+/** "i meant 145 for the listing", "lamp price wrong, 48": that what is noted is another, and no new price. */
+function isProof(tokens: readonly Tok[], at: number): boolean {
+  const { text } = tokens[at]!;
+  const next = tokens[at + 1];
+  if (WRONG.has(text)) return !next || next.kind === "mark" || next.kind === "amount";
+  if (CORRECTIONS.has(text)) return next?.roles.supply === undefined;
+  return MEANT.has(text) && next !== undefined && !BEFORE_PLANNED.has(next.text);
 }
 
 /** A sum of many notes that is told before its amount, or where else a price was asked. */

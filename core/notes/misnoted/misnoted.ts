@@ -9,9 +9,12 @@ import { misnoted } from "../rows/misnoted.ts";
 import { PREPOSITIONS } from "../words/links.ts";
 import { OLD, WRONG_PEOPLE } from "../words/mending.ts";
 import {
+  APPOINTED,
   BECAME,
   BEFORE_OLD,
+  DECIDES,
   DENIED_KINDS,
+  DOUBTS,
   MAY_CORRECT,
   OLD_PHRASES,
   SPOKEN_OF,
@@ -20,7 +23,8 @@ import {
   WAS_NOT,
   WRONG,
 } from "../words/misnoted.ts";
-import { type Misnoted, nothingSaid, prove, raise } from "./misnoted-said.ts";
+import { FOR_NOTHING } from "../words/money.ts";
+import { type Misnoted, nothingSaid, prove, raise, type Values } from "./misnoted-said.ts";
 import { takeValue, takeWord } from "./misnoted-words.ts";
 
 /*
@@ -30,15 +34,16 @@ import { takeValue, takeWord } from "./misnoted-words.ts";
 
 const TOKENS_MAX = 36;
 
+/** Whether a message holds a word that may correct a note; far cheaper than to see whether it does. */
+export const mayCorrect = (text: string): boolean =>
+  text
+    .toLowerCase()
+    .match(/[a-z]+/g)
+    ?.some((word) => MAY_CORRECT.has(word)) === true;
+
 /** What a message tells so; null where it tells more than that, or nothing of it. `people`: those on the books. */
 export function misnotedIn(text: string, people: () => ReadonlySet<string>, today: Day): Misnoted | null {
-  if (
-    !text
-      .toLowerCase()
-      .match(/[a-z]+/g)
-      ?.some((word) => MAY_CORRECT.has(word))
-  )
-    return null;
+  if (!mayCorrect(text)) return null;
   const tokens = lexed(text);
   if (tokens.length > TOKENS_MAX || tokens.some(({ each }) => each)) return null;
   const names = people();
@@ -50,6 +55,9 @@ export function misnotedIn(text: string, people: () => ReadonlySet<string>, toda
   const wrong = tokens.findIndex(
     ({ text: word }, at) => WRONG.has(word) && WAS.has(tokens[at - 1]?.text ?? ""),
   );
+  // "change the pickup to monday": when they come, and no day of a note.
+  if (tokens.some(({ text: word }) => APPOINTED.has(word)) && tokens.some(({ kind }) => kind === "day"))
+    return null;
   let isOld = false;
   for (let at = 0; at < tokens.length; at += 1) {
     const token = tokens[at]!;
@@ -71,7 +79,9 @@ export function misnotedIn(text: string, people: () => ReadonlySet<string>, toda
       continue;
     }
     const side = isOld || taken.old.has(at) || at < wrong ? said.old : said.now;
-    const isValue = takeValue(said, side, token, { names, today, isWrong: at < wrong });
+    const isValue = isForNothing(tokens, at)
+      ? takeNothing(side)
+      : takeValue(said, side, token, { names, today, isWrong: at < wrong });
     // Of what takes a note back no more is asked than what it is of.
     if (isValue === null && (said.undoes > 0 || said.isAgain || said.out === "denied")) continue;
     if (isValue === null) return null;
@@ -84,8 +94,44 @@ export function misnotedIn(text: string, people: () => ReadonlySet<string>, toda
   if (isOld && !said.out) return null;
   // A loan's own figures are told by its statement.
   if (said.isLoan && said.old.amount === undefined && !said.out) return null;
+  // "meant to say it went to rosa, not nell": it was told before.
+  if (said.isLate && (said.isProven || isOfMethod(said))) said.isLate = false;
+  if (said.out === "denied") restateDenied(said, tokens, taken.denied);
   return withCount(withoutLabor(taken.isSlip ? withNowOf(said) : said));
 }
+
+/** "oops free not 8", "for free actually": it cost nothing; "free shipping" tells of something else. */
+function isForNothing(tokens: readonly Tok[], at: number): boolean {
+  if (!FOR_NOTHING.has(tokens[at]!.text)) return false;
+  const next = tokens[at + 1];
+  return (
+    !next || next.kind === "mark" || OLD.has(next.text) || DECIDES.has(next.text) || DOUBTS.has(next.text)
+  );
+}
+
+function takeNothing(side: Values): boolean | null {
+  if (side.amount !== undefined) return null;
+  side.amount = 0;
+  return true;
+}
+
+/** "i didn't sell the oval table, i sold the round table": the other piece in its place. */
+function restateDenied(said: Misnoted, tokens: readonly Tok[], denied: ReadonlySet<number>): void {
+  const isSaidAgain = tokens.some(
+    ({ text }, at) =>
+      !denied.has(at) && DENIED_KINDS[text] !== undefined && DENIED_KINDS[text] === said.kinds[0],
+  );
+  const old = [...denied].flatMap((at) => tokens[at]!.mention ?? []);
+  const now = said.now.pieces.filter((piece) => !old.includes(piece));
+  if (!isSaidAgain || old.length !== 1 || now.length !== 1) return;
+  delete said.out;
+  said.old.pieces = old;
+  said.now.pieces = now;
+  prove(said);
+}
+
+/** "lamp was cash, forgot to say": how it was paid, and no note of its own. */
+const isOfMethod = ({ now }: Misnoted): boolean => now.method !== undefined && now.amount === undefined;
 
 /** "it wasnt the thrift store": behind it what it was not; alone it denies all of it. */
 const isWasNot = (tokens: readonly Tok[], at: number): boolean =>
@@ -97,7 +143,8 @@ const isTold = ({ kind, text, roles }: Tok, tokens: readonly Tok[]): boolean => 
   if (isBecome({ text } as Tok)) return tokens.filter(isBecome).length > 1;
   const isPlace = (token: Tok) => token.roles.place !== undefined || token.roles.method !== undefined;
   if (roles.place !== undefined || roles.method !== undefined) return tokens.filter(isPlace).length > 1;
-  return kind === "amount" && tokens.filter((token) => token.kind === "amount").length > 1;
+  const isValue = (token: Tok) => token.kind === "amount" || token.kind === kind;
+  return (kind === "amount" || kind === "duration") && tokens.filter(isValue).length > 1;
 };
 
 /** So many are rather pieces than an amount. */
@@ -132,6 +179,7 @@ function withNowOf(said: Misnoted): Misnoted {
 function takeRows(said: Misnoted, tokens: readonly Tok[], names: ReadonlySet<string>) {
   const skips = new Set<number>();
   const old = new Set<number>();
+  const denied = new Set<number>();
   let asks = false;
   let isSlip = false;
   for (const { effect, from, to } of misnoted.fired(tokens)) {
@@ -158,6 +206,7 @@ function takeRows(said: Misnoted, tokens: readonly Tok[], names: ReadonlySet<str
     else if (effect === "again") said.isAgain = true;
     else if (effect === "denied") {
       said.out = "denied";
+      for (const at of places) denied.add(at);
       said.kinds = tokens.slice(from, to).flatMap(({ text }) => DENIED_KINDS[text.split(" ")[0]!] ?? []);
     } else said.out = effect === "out" ? "sure" : (said.out ?? "maybe");
     const isKept = (at: number): boolean =>
@@ -168,7 +217,7 @@ function takeRows(said: Misnoted, tokens: readonly Tok[], names: ReadonlySet<str
         skips.add(at);
     }
   }
-  return { skips, old, asks, isSlip };
+  return { skips, old, denied, asks, isSlip };
 }
 
 /** How many notes a message takes back: "the last two", "that and the one before". */

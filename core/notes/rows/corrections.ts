@@ -36,6 +36,7 @@ const ROWS: readonly Row<CorrectionEffect>[] = [
     "remove",
     "get rid of that drive from friday",
   ],
+  ["^ [get_rid_of] <piece> note|entry|record|listing|sale ;", "remove", "get rid of the second lamp entry"],
   ["^ [get_rid_of] the|that|my <supply> from|on <day>", "remove", "get rid of the paint from friday"],
   [
     "<supply> [wasnt|werent|was_not|were_not|isnt|arent|is_not|are_not for|on] <art>? <piece> ,|.|but|and* it|they|that? was|were|is|are|its|theyre|thats? for|on <art>? <piece> ;",
@@ -125,7 +126,7 @@ const ROWS: readonly Row<CorrectionEffect>[] = [
   ["^ [forget|forget_about the|that|my] <supply> !!<word> ;", "remove", "forget the gas"],
   ["^ [actually] <supply> … was|were|is|cost $", "paid", "actually paint was 14"],
   ["^ <art>? <supply> [actually|really] $ ;", "change", "paint actually 14"],
-  ["^ [make] the|my|that <supply> … $ ;", "paid", "make the paint 14"],
+  ["^ [make] the|my|that <supply>|<labor> … $|<time> ;", "paid", "make the paint 14"],
   ["<supply> $ [→] $ ;", "change", "paint 12 → 14"],
   ["^ [actually the|my] <any> … was|were|is|cost|took $|<time>|<miles>", "paid", "actually the paint was 14"],
   ["^ [actually i|we? paid|spent|gave] $", "paid", "actually i paid 14 for paint"],
@@ -147,7 +148,11 @@ const ROWS: readonly Row<CorrectionEffect>[] = [
   ],
   ["[was|is sold] to", "either", "the desk was sold to the neighbor"],
   ["[came|was|is] from", "either", "the dresser came from an estate sale"],
-  ["^ <art>? <piece> [was|were|got paid by|with|in|via?] <method> ;", "change", "the bench was paid by card"],
+  [
+    "^ <art>? <piece> [was|were|got paid? by|with|in|via?] <method> ;",
+    "change",
+    "the bench was paid by card",
+  ],
   ["[was|were|got paid by|with|in|via]", "denied", "the hutch was paid by check not cash"],
   [
     "^ [change|correct|fix|edit|update|amend|adjust|switch|move|set|reassign] !price|the_price|asking|the_asking|my_price|nudge|the_nudge|my_nudge|nudges|reminder|the_reminder|reminders|my_reminder <any> … to|into|as|from|onto",

@@ -89,6 +89,11 @@ const RIGHTED: readonly Row<"found" | "proof" | "added" | "then" | "old" | "wait
     "old",
     "paid by transfer, i put cash",
   ],
+  [
+    "$|<time>|<miles> ,|.|-|but|and|my_bad|my|bad|oops|sorry* i|we? [typed|wrote|entered|put|said|had|texted $|<time>|<miles>] ;",
+    "old",
+    "lamp sold for 18, typed 81",
+  ],
   [`i|we think|thought? [${NOTED} <method>] ;`, "old", "the desk was paid cash i think i put transfer"],
   [
     "[phone|it|dictation|autocorrect heard|put|typed|wrote|changed|made it|that|me? to? $]",

@@ -188,7 +188,7 @@ const ROWS: readonly Row<Says>[] = [
     "pete pulled up with the rest for the bench",
   ],
   [
-    "[comes|coming|is_coming|picks_up|picking_up|picks_it_up|picking_it_up|gets_it|getting_it|wants|wants_it|can_come|will_come|pickup|pick_up now? to|on|is|for? next? <day>]",
+    "[come|comes|coming|is_coming|picks_up|picking_up|picks_it_up|picking_it_up|gets_it|getting_it|wants|wants_it|can_come|will_come|pickup|pick_up now? to|on|is|for? next? <day>]",
     "comes",
     "pete is coming saturday",
   ],
@@ -197,14 +197,14 @@ const ROWS: readonly Row<Says>[] = [
     "moved",
     "pete now comes saturday",
   ],
-  ["<day> [instead]", "moved", "pete is coming sunday instead"],
+  ["<day> [instead|now]", "moved", "pete is coming sunday instead"],
   [
     "[cant|cannot|cant_do|cant_make|cant_come do|make|come? on|in? <day>]",
     "moved",
     "pete cant do monday, wants thursday",
   ],
   [
-    "[moved|changed|pushed|bumped|rescheduled|switched the|his|her|their? hold|pickup|pick_up|it? back|out? to|till|until next? <day>]",
+    "[moved|changed|pushed|bumped|rescheduled|switched|move|change|push|reschedule|switch the|his|her|their? hold|pickup|pick_up|it? back|out? to|till|until|for next? <day>]",
     "moved",
     "moved the pickup to wednesday",
   ],

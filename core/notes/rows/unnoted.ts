@@ -2,7 +2,7 @@ import { NOTED } from "./miswritten.ts";
 import type { Row } from "./table.ts";
 
 const OPENS =
-  "please|pls|just|so|and|nope|no|nah|oops|whoops|ugh|ope|crap|shoot|dang|wait|ok|okay|hey|uh|um|lol|nvm|never_mind|nevermind|sorry|my_bad|actually|well|oh|och|ach|aw|thats_wrong|that_was_wrong|that_is_wrong|thats_not_right|scratch_that|i|can_you|could_you";
+  "please|pls|just|so|and|nope|no|nah|oops|whoops|ugh|ope|crap|shoot|dang|wait|ok|okay|hey|uh|um|lol|nvm|never_mind|nevermind|sorry|my_bad|actually|well|then|oh|och|ach|aw|thats_wrong|that_was_wrong|that_is_wrong|thats_not_right|scratch_that|i|can_you|could_you|would_you|will_you|can|could|would|will|you|u|ya";
 const TAKES_OUT =
   "delete|remove|erase|scratch|nix|void|undo|cancel|strike|disregard|ignore|forget|forget_about|take_back|drop|kill|scrap|dont_count|unsend|skip|scrub|ditch|bin|chuck_out|throw_out|wipe|wipe_out|rub_out|cross_out";
 const MESSAGE = "message|messages|msg|text|txt|one|note|entry|thing|bit|part";
@@ -112,6 +112,7 @@ export const UNNOTED: readonly Row<"out" | "maybe" | "undo" | "again" | "denied"
     "denied",
     "we didnt end up getting it",
   ],
+  [`!!$ ^ ${OPENS}* [deposit] after_all|in_the_end`, "denied", "no deposit after all, just holding it"],
   [
     "[only|just i|we? got|bought|have|sent|did|need|want|meant|getting one|once|the_one of_those|of_them|of_it|desk|of_these?] ;",
     "again",
@@ -128,17 +129,17 @@ export const UNNOTED: readonly Row<"out" | "maybe" | "undo" | "again" | "denied"
     "that went thru twice",
   ],
   [
-    "^ please|pls|just|so|and|nope|no|oops|wait|ok|then|nvm|never_mind* [delete|remove|erase|scratch|nix|void|undo|cancel|strike|disregard|ignore|forget|forget_about the|that|those|my|what|it|this|about|both]",
+    `^ ${OPENS}* [delete|remove|erase|scratch|nix|void|undo|cancel|strike|disregard|ignore|forget|forget_about the|that|those|my|what|it|this|about|both]`,
     "out",
     "nix the paint",
   ],
   [
-    "^ please|pls|just|so|and|nope|no|oops|wait|ok|then|nvm|never_mind* [drop|lose|kill|wipe|yank|pull|toss|dump|ditch|get_rid_of|get_rid the|that|those|my|of|it|this|both|one]",
+    `^ ${OPENS}* [drop|lose|kill|wipe|yank|pull|toss|dump|ditch|get_rid_of|get_rid the|that|those|my|of|it|this|both|one]`,
     "maybe",
     "kill the paint note",
   ],
   [
-    "^ please|pls|just|so|and|nope|no|oops|wait|ok|then|nvm|never_mind* [delete|remove|erase|void|scrap|scratch|cancel|nix|reverse <art>?] <new>|<supply>|<piece>|sale|deposit|listing|drive|hold|payment",
+    `^ ${OPENS}* [delete|remove|erase|void|scrap|scratch|cancel|nix|reverse <art>?] <new>|<supply>|<piece>|sale|deposit|listing|drive|hold|payment`,
     "out",
     "remove teos deposit",
   ],

@@ -126,10 +126,12 @@ export const LINKS: ReadonlySet<string> = new Set(
 /** What was left out of the newest note. */
 export const FORGOTTEN: ReadonlySet<string> = new Set(["forgot", "forgotten", "left", "left out"]);
 /** What says that a fee came with the note before. */
-export const ADDS_FEE = wordSet("there_was was minus less plus with and took charged");
+export const ADDS_FEE = wordSet(
+  "there_was was minus less plus with and took charged had add forgot forgot_to_put left_off",
+);
 /** Words beside it. */
 export const BESIDE_FEE = wordSet(
-  "there a the an in of oh also they he she it me for platform selling site app that",
+  "there a the an in of oh also they he she it me for platform selling site app that sale on to put say mention was off it_was",
 );
 /** What is not paid yet. */
 export const STILL_OWED = wordSet("owes owe owed still_owes still_owed owing");
@@ -156,6 +158,11 @@ export const UNDONE: ReadonlySet<string> = new Set(
 );
 /** Words beside them. */
 export const STILL_NOT = wordSet("after all yet actually quite even really end up end_up");
+/** How a piece stands. */
+export const STILL_THERE = wordSet("still still_here still_there still_have");
+/** What was put down on a piece, and the hold that it is on. */
+export const DEPOSIT = wordSet("deposit deposits");
+export const HOLD = wordSet("hold holds reservation");
 /** Verbs as they stand behind "didn't": "didn't sell after all". */
 export const DENIED_VERBS: Readonly<Record<string, Kind>> = {
   sell: "sell",
@@ -172,7 +179,9 @@ export const DENIED_VERBS: Readonly<Record<string, Kind>> = {
   pay: "pay",
 };
 /** What somebody did, behind their name: "mom did". */
-export const ACTED: ReadonlySet<string> = new Set("did bought sold paid it that".split(" "));
+export const ACTED = wordSet(
+  "did bought sold paid it that got found grabbed picked up picked_up picked_it_up",
+);
 
 /** Before "was", for what has just been told. */
 export const IT_WAS = wordSet("it that this");

@@ -9,15 +9,18 @@ export const MAY_CORRECT = wordSet(
     "entered remember delete remove scrub bin ditch och ach aw erase scratch nix void scrap undo cancel strike disregard ignore forget drop lose kill wipe yank take pull get pretend twice already never didnt happened move shift switch charge " +
     "didn isn wasn hasn haven weren aren hasnt havent wasnt werent arent accident accidentally sent unsell un unfinish tapped " +
     "lord beg pardon apologies yikes gosh goodness donated kept owes owed haggled " +
-    "hang hold instead rather early rename call called relabel heard remembered idiot tired ways way checked found looked going looking needs used got thats both make made more ended paid bought one used double forgot sold finished done",
+    "incorrect backdate backdated regarding hang hold instead rather early rename call called relabel heard remembered idiot tired ways way checked found looked going looking needs used got thats both make made more ended paid bought one used double forgot sold finished done",
 );
 /** Words that say that what was noted is another. */
 export const DECIDES = wordSet(
-  "meant mean should shouldve shoulda supposed fix change correct correction correcting update adjust edit amend wrong rename relabel typo mistake incorrect move shift switch reassign charge i_meant i_mean make_that make_it should_be should_have_been should_say should_read it_should_be that_should_be supposed_to_be was_supposed_to_be meant_to_say meant_to_put",
+  "meant mean should shouldve shoulda supposed fix change correct correction correcting update adjust edit amend wrong rename relabel typo mistake incorrect backdate backdated move shift switch reassign charge i_meant i_mean make_that make_it should_be should_have_been should_say should_read it_should_be that_should_be supposed_to_be was_supposed_to_be meant_to_say meant_to_put",
 );
+/** Those by which nothing but a note is put right, unless what was planned stands behind them. */
+export const MEANT = wordSet("meant i_meant meant_to_say meant_to_put should_have_been shouldve_been");
+export const BEFORE_PLANNED = wordSet("to for as");
 /** Words that may say so. */
 export const DOUBTS = wordSet(
-  "no nope nah oops oop oopsie whoops woops wait actually actualy really sorry shoot crap dang darn ugh argh err er dangit dammit nvm never_mind sry hmm hm ah aw lord beg pardon beg_pardon pardon_me apologies apology whoopsie yikes gosh goodness mercy shucks drat rats crikey blast blimey ack ackk gah doh duh dammit damn shit crud",
+  "no nope nah oops oop oopsie whoops woops wait actually actualy really sorry shoot crap dang darn ugh argh err er dangit dammit nvm never_mind sry hmm hm ah aw lord beg pardon beg_pardon pardon_me apologies apology whoopsie yikes gosh goodness regarding mercy shucks drat rats crikey blast blimey ack ackk gah doh duh dammit damn shit crud",
 );
 /** Words that tell of how it came out in the end. */
 export const CAME_OUT = wordSet("only ended_up wound_up turned_out came_out ended wound closer");
@@ -28,7 +31,7 @@ export const BESIDE_MISNOTED = wordSet(
     "put said say says saying wrote typed had has have logged entered noted recorded texted sent did do does done get got getting gets gave give giving gives given handed handing paid pay paying pays cost costs costing ran rang charged spent took takes take taking taken left leave " +
     "price amount total number value note notes entry record records books list line part end ends all in_all altogether grand whole exactly even total_of tbh honestly lol haha hah lmao pls please plz thanks thx ty hey hi yo man dude ugh hm hmm oh ah yeah yep yes uh um " +
     "goes belongs belong belonged used using use really actually sorry bucks dollars dollar buck usd cash_money who whos what which where when because cuz cause since guess know thought needs needed can will do_that instead rather than " +
-    "ended_up wound_up turned_out came_out came_to up_being closer more_like only quick fix same receipt reciept talked down haggled me_down him seller buyer customer side write writing writed reading read maths math handwriting own pardon me dictating names name figures piece pieces unit home way both hours hour hrs hr minutes minute mins min mile miles mi later cuz after before",
+    "ended_up wound_up turned_out came_out came_to up_being closer more_like only quick fix same receipt reciept talked down haggled me_down him seller buyer customer side write writing writed reading read maths math handwriting own pardon me dictating names name figures piece pieces unit home way both hours hour hrs hr minutes minute mins min mile miles mi later cuz after before mornings evenings yesterdays above earlier previous message accuracy clarity happened logging noting writing entering",
 );
 /** Verbs and nouns by which a note is spoken of, each to its kinds. */
 export const SPOKEN_OF: Readonly<Record<string, readonly Kind[]>> = {
@@ -75,7 +78,7 @@ export const DENIED_KINDS: Readonly<Record<string, Kind>> = {
   ...{ unsell: "sell", unsold: "sell", unfinish: "finish", unbuy: "buy" },
   ...{ finished: "finish", finish: "finish", done: "finish", complete: "finish", completed: "finish" },
   ...{ listed: "list", list: "list", posted: "list", post: "list" },
-  ...{ started: "start", start: "start" },
+  ...{ started: "start", start: "start", deposit: "hold" },
   ...{ bought: "buy", buy: "buy", buying: "buy", get: "buy", getting: "buy", got: "buy" },
 };
 /** What became of a piece that was not sold. */
@@ -114,6 +117,10 @@ export const MAY_TURN = wordSet(
 );
 /** Behind "instead" and "rather": what follows is what it was. */
 export const BEFORE_OLD = wordSet("of than");
+/** The same, whatever stands behind them but a thing. */
+export const CORRECTIONS = wordSet("correction a_correction typo");
+/** When somebody comes for a piece. */
+export const APPOINTED = wordSet("pickup pick_up pickups collection handover meetup appointment");
 /** Behind what stands wrong. */
 export const WRONG = wordSet("wrong off incorrect");
 /** Nouns by which an earlier note is called: "the sale was 45". */

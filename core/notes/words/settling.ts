@@ -31,7 +31,7 @@ const SAYS: Readonly<Partial<Record<Says, ReadonlySet<string>>>> = {
   paid: wordSet(
     "paid pay pays paying payed pd gave gives sent sends handed brought brings got get received collected came settled squared dropped dropped_off mailed slipped slid paid_up settled_up squared_up came_through came_in paid_off with_the_money paid_me wired cleared coughed ponied forked shelled chipped give gived payed_up paid_back brung stumped stumped_up coughed_up bunged",
   ),
-  payer: wordSet("he she they shes hes theyre hed shed theyd buyer guy lady dude couple"),
+  payer: wordSet("he she they shes hes theyre hed shed theyd hell shell theyll buyer guy lady dude couple"),
   half: wordSet("half"),
   all: wordSet(
     "rest other remaining remainder balance last final all full whole up off settled squared paid_up settled_up squared_up paid_off good even square cleared",
