@@ -109,6 +109,7 @@ function ofOwner(effect: OwnerEffect, tokens: readonly Tok[], fired: Fired): Tok
 
 function ofTurn(effect: TurnEffect, tokens: readonly Tok[], fired: Fired): Tok {
   if (effect === "word") return joined(tokens, fired, PASSING);
+  if (effect === "for") return joined(tokens, fired, rolesOf<Head>({ filler: true }), "for");
   // When it is fetched, in the word behind which a hold looks for its day.
   if (effect === "fetch") return joined(tokens, fired, PASSING, "pickup");
   if (effect === "sold both") return soldBoth(tokens, fired);

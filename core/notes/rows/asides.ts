@@ -113,7 +113,7 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "raised the hutch to 165 she thinks its worth more",
   ],
   [
-    ", [<art>? <part>|<piece>|<supply>|<new> s|is|are|was|were|has|have? cracked|shot|broken|torn|ripped|stained|chipped|scratched|warped|faded|worn|trashed] ; !!it|them",
+    ", [<art>? <part>|<piece>|<supply>|<new> s|is|are|was|were|has|have|all|both|look|looks? intact|sound|solid|original|working|complete|cracked|shot|broken|torn|ripped|stained|chipped|scratched|warped|faded|worn|trashed] ; !!it|them",
     "aside",
     "bought a vanity for 35, mirror's cracked",
   ],

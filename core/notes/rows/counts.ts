@@ -211,7 +211,7 @@ export const COUNTS: readonly Row<NumberEffect>[] = [
   // Sizes, grits, ages, how many of something that is no piece.
   ["[<size>] <piece>", "passing", "bought 24x36 mirror 12"],
   [
-    "[about|over|like|some|maybe? # people|guys|offers|messages|texts|calls|dogs|cats|kids|times|buyers|customers|folks|lookers|emails|likes|views|comments|questions|stops|flights|floors|stairs|steps|blocks|houses|sales|stores|trips|tries|weekends|days|nights asked|looked|messaged|called|offered|later?] !premium",
+    "[about|over|like|some|maybe? # telephone|phone|new|different|other|more? people|guys|offers|messages|texts|calls|dogs|cats|kids|times|buyers|customers|folks|lookers|emails|likes|views|comments|questions|stops|flights|floors|stairs|steps|blocks|houses|sales|stores|trips|tries|weekends|days|nights asked|looked|messaged|called|offered|later?] !premium",
     "beside",
     "sold desk 90 after 10 people asked",
   ],

@@ -278,7 +278,11 @@ export const ELSEWHERE: readonly Row<TurnEffect>[] = [
     "doubt",
     "uncle bought gas 40 for his truck",
   ],
-  [`<~buy>|spent|<supply>|$ … [for|on the|a ${INDOORS}]`, "doubt", "bought paint 12 for the bathroom"],
+  [
+    `<~buy>|spent|<supply>|$ … [for|on the|a ${INDOORS}] !loan|loans|mortgage`,
+    "doubt",
+    "bought paint 12 for the bathroom",
+  ],
   [
     "<~buy>|spent|<supply>|$ … [for|as <any>? <any>? birthday|bday|wedding|anniversary|christmas|xmas|shower|baby_shower|graduation|housewarming|mothers_day|fathers_day|gift|present]",
     "doubt",

@@ -22,6 +22,27 @@ const ASKED =
 
 /** How it is said behind a sale that its money has not come, and of a part that it is all there is. */
 export const NOT_COME: readonly Row<TurnEffect>[] = [
+  // Taken back in the same breath.
+  [
+    "<list>|<~reprice>|put … $ … [,|.|and|but|then|so|later|i|we|have|had|wife|<kin>* took|taken|pulled|yanked|put|changed|set|switched it|them|that|<art>? <piece>? listing|ad|post|price? down|off|again|back !to|$]",
+    "doubt",
+    "listed the desk 40, then took it down",
+  ],
+  [
+    "<list>|<~reprice>|put … $ … [,|.|and|but|then|so|later|i|we|have|had* deleted|removed|unlisted|withdrew|withdrawn|cancelled|canceled it|them|that|<art>? <piece>? listing|ad|post?]",
+    "doubt",
+    "posted the desk 40, deleted it right away",
+  ],
+  [
+    "donated|gave|gifted|dropped … <piece> … [,|.|and|but|so|-* they|he|she|<person>|church|shop|store|<place> refused|refused_to|declined|wouldnt|didnt|did_not|would_not|couldnt|wont|cant|turned take|accept|want|have? it|them down|away?]",
+    "doubt",
+    "donated the desk, they would not take it",
+  ],
+  [
+    "paid|sent|transferred … loan … [,|.|and|but|-* <art>? bank|payment|transfer|money|lender|it bounced|failed|hasnt|has_not|didnt|did_not|never|wont|couldnt <word>* though|yet?]",
+    "doubt",
+    "paid 300 to the loan, the bank has not taken it though",
+  ],
   // Fetched and paid for on a day to come.
   [
     `<~sell>|<buyer> … [${LINK} ${WHO}? ${WILL}* ${FETCHES} ${THING} ${WHEN} ,|and|&|then|to* ${PAYING} me|us|${THING} ${WHEN}]`,

@@ -11,7 +11,7 @@ export const PENDING: readonly Row<TurnEffect>[] = [
   ],
   ["[never|didnt showed|show|sent|texted me|us]", "denial", "pat never showed me the mirror"],
   [
-    "<~finish> … [,|-|.|and|but|so|just|only|the* <part>|<workpart> are|is|to_do|still|left|will_be* tomorrow|tmrw|tmw|next|later|tonight|left|to_go|remaining|still|after_work|this_weekend|next_week] ;",
+    "<~finish> … [,|-|.|and|but|so|just|only|the|one|two|#* <part>|<workpart>|<supply> are|is|to_do|still|left|will_be* tomorrow|tmrw|tmw|next|later|tonight|left|to_go|remaining|still|missing|after_work|this_weekend|next_week] ;",
     "part",
     "finished the desk, drawers tomorrow",
   ],

@@ -20,6 +20,18 @@ export const REMARKS: readonly Row<TurnEffect>[] = [
     "we put the last coat on the dresser and now its done",
   ],
   ["^ [<art>? invoice|bill|receipt for|:|from?] <supply>", "word", "invoice for storage unit, 48"],
+  // What nobody could part with stays.
+  [
+    `[couldnt|cant|could_not|can_not|cannot bear_to|bring_myself_to|bring_ourselves_to|stand_to|find_it_in_me_to|face|stand? part_with|see|let|sell|give_up|lose|parting_with|selling] <art>? <piece> go|leave? ,|-|so|and|.* it|its|it_is|im|we|were|theyre|they|i|is* staying|stays|stay|keeping|keep|kept|lives`,
+    "word",
+    "could not bear to part with the desk, so it stays with me",
+  ],
+  // For what a cost was enough.
+  [
+    "<supply> … $ [,|-? was|is|just* did|does|covered|covers|coated|enough|plenty|ample for|to_do|all|all_of|over*] <art>? <piece> !!<time>",
+    "for",
+    "one tin of oil, 13.25, was enough for the whole desk",
+  ],
   // A piece that is kept: whose wish it is, that it is off the list, how well it stands there.
   [
     `[<art>? <kin>? wants|want|wishes|wish|would_like|would_love|begs|begged|asks|asked|insists|insisted|decided|hopes to|on|for|us|me*] keep|keeping … ${OFF_THE_LIST}`,

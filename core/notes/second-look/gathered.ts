@@ -7,6 +7,7 @@ import { smallNumberAt } from "../quantities/spelled.ts";
 import type { Category, Mention } from "../reading.ts";
 import { type TurnTold, telling } from "../rows/telling.ts";
 import { centsIn } from "../slots/money.ts";
+import { COUNTED_THINGS } from "../words/money.ts";
 import { HOUSEHOLD } from "../words/people.ts";
 import { BEFORE_NAME, BETWEEN, POLITE, SENT_BY, type Tells, tellsOf, WHOSE_IS } from "../words/telling.ts";
 
@@ -129,8 +130,8 @@ function sourceAt(tokens: readonly Tok[], from: number): string {
 const isCounted = (token: Tok, next: Tok | undefined): boolean =>
   !token.amount?.money &&
   next?.kind === "word" &&
-  (next.unknown === true || next.roles.plain === true) &&
-  next.text.endsWith("s");
+  (COUNTED_THINGS.has(next.text) ||
+    ((next.unknown === true || next.roles.plain === true) && next.text.endsWith("s")));
 
 /** Each amount that a token can mean: 175 of "one seventy five", 40 of "40 euro". */
 function centsMeant(token: Tok): Cents[] {

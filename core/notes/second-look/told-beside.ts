@@ -1,55 +1,15 @@
 import type { Tok } from "../clause.ts";
-import { headsOf } from "../heads.ts";
 import type { Reading } from "../reading.ts";
 import { unfinished } from "../rows/unfinished.ts";
 import { unitsOf } from "../rows/units.ts";
-import { HINTS } from "../tokens/sign-bits.ts";
-import { STAYS, TRADES, US } from "../words/chatter.ts";
-import { isCommon } from "../words/daily.ts";
-import { AND, THE_SAME, WHOSE_OWN } from "../words/links.ts";
-import {
-  BE,
-  CARRIES,
-  COMES_OFF,
-  COMING,
-  DENIED,
-  DENIES,
-  DUE,
-  HARMS,
-  HERS,
-  isLived,
-  LIVES_ON,
-  NAMES_WHO,
-  NAMES_WHOSE,
-  NEEDED,
-  NEEDS,
-  OF_DEALS,
-  OFF_PRICE,
-  OPENS_TOLD,
-  SAYS,
-  STILL,
-  THROUGH,
-  TURNS_ON,
-  WANTED_FOR,
-  WANTS,
-  WILL,
-} from "../words/lived.ts";
-import { HOUSEHOLD, isOwner } from "../words/people.ts";
-import { formsOf } from "../words/words.ts";
+import { DENIES } from "../words/lived.ts";
+import { PIECE_PARTS } from "../words/parts.ts";
+import { besideIn, isBesideDeed, OURS, turnsDeed } from "./of-ours.ts";
+import { isEnd, isTold, type Stretch, stretchesOf } from "./told.ts";
 
 /*
- * What is told in passing behind a whole fact: "keeping the stool, our boy stands on it to brush his teeth". Where a line
- * is not read as it stands, a stretch behind a mark or an opener that has a verb of everyday life, and neither a number, a
- * verb of the books, a denial, a word of what is still to come nor a piece that is not spoken of beside it, is left out.
- * That counts only where the rest of the line is whole.
+ * Where a line is not read as it stands, what it tells in passing is left out; that counts only where the rest is whole.
  */
-
-/** A stretch of a line's tokens, `from` up to `to`, with its opener, behind which its words begin. */
-interface Stretch {
-  from: number;
-  said: number;
-  to: number;
-}
 
 /** The readings of a line without what it tells in passing, where those are whole and its own are not. */
 export function withoutTold(
@@ -60,16 +20,34 @@ export function withoutTold(
   if (readings.every((one) => one.kind !== "unclear" || one.byBooks)) return readings;
   const tokens = lexed();
   if (tokens.length > TOKENS_MAX) return readings;
-  const told = toldIn(tokens);
-  if (told.length === 0) return readings;
-  const kept = tokens.filter((_, at) => !told.some(({ from, to }) => at >= from && at < to));
-  while (kept.length > 0 && isEnd(kept.at(-1)!)) kept.pop();
-  if (kept.length === 0) return readings;
-  const made = read(kept);
+  const strict = toldIn(tokens, isTold);
+  const made = wholeWithout(tokens, strict, read);
   // "sold the desk 120, it won't fit through her door"
-  const isDenied = told.some(({ from, to }) => tokens.slice(from, to).some(({ text }) => DENIES.has(text)));
-  const last = made.at(-1);
-  return last && made.every(isWhole) && !(isDenied && DEALT.has(last.kind)) ? made : readings;
+  const isDenied = strict.some((one) => deniesMore(tokens, one));
+  if (made && !(isDenied && DEALT.has(made.at(-1)!.kind))) return made;
+  const told = toldIn(tokens, isBesideDeed);
+  const deeds = wholeWithout(tokens, told, read);
+  const beside = deeds ? [...told, ...besideIn(tokens)] : told;
+  const isOurs = deeds?.every(
+    ({ kind }) => OURS.has(kind) && !beside.some((one) => turnsDeed(kind, tokens, one)),
+  );
+  return isOurs ? deeds! : readings;
+}
+
+/** The readings of the tokens without some stretches, where each is whole; else null. */
+function wholeWithout(
+  tokens: readonly Tok[],
+  told: readonly Stretch[],
+  read: (tokens: Tok[]) => Reading[],
+): Reading[] | null {
+  if (told.length === 0) return null;
+  const kept = tokens
+    .filter((_, at) => !told.some(({ from, to }) => at >= from && at < to))
+    .map((token) => ({ ...token }));
+  while (kept.length > 0 && isEnd(kept.at(-1)!)) kept.pop();
+  while (kept.length > 0 && isEnd(kept[0]!)) kept.shift();
+  const made = kept.length > 0 ? read(kept) : [];
+  return made.length > 0 && made.every(isWhole) ? made : null;
 }
 
 const isWhole = (reading: Reading): boolean =>
@@ -78,170 +56,28 @@ const isWhole = (reading: Reading): boolean =>
 /** What is denied behind one of these may be the deal. */
 const DEALT: ReadonlySet<string> = new Set(["sell", "hold", "buy", "trade"]);
 
+/** Whether something is denied that is no part of a piece: "the lid doesn't close" tells how it is. */
+function deniesMore(tokens: readonly Tok[], { said, to }: Stretch): boolean {
+  const words = tokens.slice(said, to);
+  const at = words.findIndex(({ text }) => DENIES.has(text));
+  return at >= 0 && !PIECE_PARTS.has(words[at - 1]?.text ?? "");
+}
+
 /** Beyond, a line is a list of notes. */
 const TOKENS_MAX = 60;
 
-const isMark = ({ kind, hints }: Tok): boolean => kind === "mark" && (hints & HINTS.markByChat) !== 0;
-const isEnd = (token: Tok): boolean => isMark(token) || (token.kind === "word" && AND.has(token.text));
+type Telling = (tokens: readonly Tok[], stretch: Stretch, isGoingOn: boolean) => boolean;
 
 /** The stretches of a line that are told in passing. */
-function toldIn(tokens: readonly Tok[]): Stretch[] {
+function toldIn(tokens: readonly Tok[], tells: Telling): Stretch[] {
   const told: Stretch[] = [];
   const turns = unfinished
     .fired(tokens, unitsOf([...tokens]))
     .filter(({ effect }) => effect !== "word" && effect !== "labor");
   for (const stretch of stretchesOf(tokens)) {
-    if (stretch.from === 0 && !endsSentence(tokens[stretch.to])) continue;
     const isTurned = turns.some(({ from, to }) => from < stretch.to && to > stretch.from);
     const isGoingOn = told.at(-1)?.to === stretch.from;
-    if (!isTurned && isTold(tokens, stretch, isGoingOn)) told.push(stretch);
+    if (!isTurned && tells(tokens, stretch, isGoingOn)) told.push(stretch);
   }
   return told;
 }
-
-const endsSentence = (token: Tok | undefined): boolean => token !== undefined && /^[.!;]$/.test(token.text);
-
-/** The stretches of a line between its marks and openers, each with the mark or opener before it. */
-function stretchesOf(tokens: readonly Tok[]): Stretch[] {
-  const stretches: Stretch[] = [];
-  let from = 0;
-  let said = 0;
-  for (let at = 0; at <= tokens.length; at += 1) {
-    const token = tokens[at];
-    const isJoint = token === undefined || isMark(token) || opens(token);
-    if (!isJoint) continue;
-    if (at > said) stretches.push({ from, said, to: at });
-    if (at > said) from = at;
-    said = at + 1;
-  }
-  return stretches;
-}
-
-const opens = ({ kind, text }: Tok): boolean => kind === "word" && OPENS_TOLD.has(text);
-
-/** Whether a stretch tells nothing of the fact beside it. */
-function isTold(tokens: readonly Tok[], stretch: Stretch, isGoingOn: boolean): boolean {
-  const { from, said, to } = stretch;
-  let isLivedIn = isGoingOn;
-  let strange = 0;
-  for (let at = from; at < said; at += 1) if (TURNS_ON.has(tokens[at]!.text)) return false;
-  for (let at = said; at < to; at += 1) {
-    const token = tokens[at]!;
-    if (isVerb(token)) isLivedIn = true;
-    if (isSafe(tokens, at, stretch)) continue;
-    const isNaming = at > said && NAMES_WHO.has(tokens[at - 1]!.text) && !isSeveral(token);
-    if (!isUnlisted(token) || isNaming) return false;
-    strange += 1;
-  }
-  // "while i was away the sourdough died": a word of no list only where a sentence of its own begins.
-  const isOfItsOwn = tokens.slice(from, said).some(isMark) && isEnd(tokens[said - 1]!);
-  return isLivedIn && strange <= (isOfItsOwn ? STRANGE_MAX : 0);
-}
-
-const STRANGE_MAX = 1;
-
-const isSeveral = ({ text }: Tok): boolean => /[^s]s$/.test(text);
-
-const isUnlisted = (token: Tok): boolean =>
-  token.kind === "word" &&
-  token.unknown === true &&
-  headsOf(token).length === 0 &&
-  !(isLived(token.text) || isCommon(token.text) || OF_DEALS.has(token.text));
-
-const isVerb = ({ kind, text }: Tok): boolean =>
-  (kind === "word" || kind === "piece") && (SAYS.has(text) || text.split(" ").some(isLived));
-
-/** A token of a stretch that says nothing of a fact. */
-function isSafe(tokens: readonly Tok[], at: number, stretch: Stretch): boolean {
-  const token = tokens[at]!;
-  const { kind, text, roles } = token;
-  const before = tokens[at - 1]?.text ?? "";
-  if (kind === "span" || kind === "grain" || kind === "clock") return true;
-  if (kind === "piece") return isSpokenOf(tokens, token, stretch);
-  if (kind === "amount") return isHowMany(tokens, at);
-  if (kind !== "word" || OF_DEALS.has(text) || TRADES.has(text) || STAYS.has(text) || TURNS_ON.has(text))
-    return false;
-  if (roles.vagueTime || roles.method) return false;
-  if (roles.labor) return isOfTheirs(tokens, at, stretch);
-  if ((token.hints & HINTS.month) !== 0) return before === "in";
-  if (roles.stream && !roles.plain) return false;
-  if (isOwner(text) && !WHOSE_OWN.has(text))
-    return at + 1 < stretch.to ? isVerb(tokens[at + 1]!) : !NAMES_WHOSE.has(before);
-  if (text === "his" || text === "her") return at + 1 < stretch.to;
-  if (text === "through") return THROUGH.has(before) && at + 1 < stretch.to;
-  if (text === "still") return STILL.has(tokens[at + 1]?.text ?? "");
-  if (text === "off") return !OFF_PRICE.has(before);
-  if (roles.hedge || WILL.has(text)) return isHarmless(tokens, at, stretch);
-  const isLife = isLived(text);
-  if (HARMS.has(text) && tokens[at + 1]?.roles.pronoun) return false;
-  if (headsOf(token).length > 0) return isLife && headsOf(token).every(({ light }) => light);
-  if (roles.supply && isSaidTwice(tokens, token, stretch)) return false;
-  return isLife || !token.unknown || isCommon(text);
-}
-
-/** A piece that the rest of the line names, or "it". */
-function isSpokenOf(tokens: readonly Tok[], { mention, text }: Tok, { from, to }: Stretch): boolean {
-  if (isLived(text) || /\bold one$/.test(text)) return true;
-  if (!mention || mention.count !== undefined || mention.number !== undefined) return false;
-  if (mention.it) return true;
-  return tokens.some(
-    (other, at) => (at < from || at >= to) && other.mention?.name === mention.name && !mention.traits,
-  );
-}
-
-/** "three kids", "a family of six" */
-function isHowMany(tokens: readonly Tok[], at: number): boolean {
-  const { text, amount, each } = tokens[at]!;
-  const next = tokens[at + 1];
-  const isFew = !each && !amount?.money && amount?.exact !== null && /^(?:[2-9]|[a-z]+)$/.test(text);
-  return (
-    isFew &&
-    next?.kind === "word" &&
-    /[^s]s$/.test(next.text) &&
-    (isCommon(next.text) || next.roles.person === true)
-  );
-}
-
-/** What a cost is for is no remark on it. */
-const isSaidTwice = (tokens: readonly Tok[], { text }: Tok, { from, to }: Stretch): boolean =>
-  tokens.some((other, at) => (at < from || at >= to) && other.text === text);
-
-/** "it doesn't fit my car", "she will use it", "her kids need one", "he is due in june". */
-function isHarmless(tokens: readonly Tok[], at: number, { said, to }: Stretch): boolean {
-  const { text, roles } = tokens[at]!;
-  const [next, behind] = [tokens[at + 1], tokens[at + 2]];
-  if (at + 1 >= to || !next) return false;
-  if (text === "due" || text === "expecting") return BE.has(tokens[at - 1]?.text ?? "") && DUE.has(next.text);
-  if (COMING.has(text))
-    return COMES_OFF.has(next.text) && !tokens.slice(said, at).some(({ roles: { person } }) => person);
-  if (DENIES.has(text)) {
-    const denied = next.text === "to" ? behind : next;
-    return (
-      [denied?.text ?? "", ...formsOf(denied?.text ?? "")].some((form) => DENIED.has(form)) ||
-      next.roles.opinion === true ||
-      next.roles.trait === true
-    );
-  }
-  const isOfOthers = at > said ? !isUs(tokens[at - 1]!) : isOfThem(tokens, said);
-  if (WILL.has(text)) return isOfOthers && LIVES_ON.has(next.text);
-  if (SAYS.has(text)) return isOfOthers;
-  if (WANTS.has(text)) return isOfOthers && NEEDED.has(next.text) && WANTED_FOR.has(behind?.text ?? "");
-  if (NEEDS.has(text)) return isOfOthers && NEEDED.has(next.text);
-  return roles.hedge === "vague" && next.kind !== "amount" && next.kind !== "duration";
-}
-
-/** "he's a magician and will use it on stage": of whom the stretch before tells. */
-const isOfThem = (tokens: readonly Tok[], said: number): boolean =>
-  tokens[said - 1]?.text === "and" &&
-  tokens.slice(0, said).some(({ text }) => THE_SAME.has(text) || HERS.has(text));
-
-/** "she just painted her dining room", "the buyer carried it out by himself" */
-function isOfTheirs(tokens: readonly Tok[], at: number, { said }: Stretch): boolean {
-  const before = tokens.slice(said, at);
-  const next = tokens[at + 1];
-  if (CARRIES.has(tokens[at]!.text) && next?.roles.pronoun)
-    return before.some(({ text, roles }) => roles.person && !HOUSEHOLD.has(text));
-  return WHOSE_OWN.has(next?.text ?? "") && before.some(({ text }) => THE_SAME.has(text));
-}
-
-const isUs = ({ text }: Tok): boolean => US.has(text);

@@ -202,6 +202,8 @@ export const HEDGES: Readonly<Partial<Record<Hedge, readonly string[]>>> = {
     "meet",
     "meets",
     "appointment",
+    "viewing",
+    "viewings",
     "appt",
     "scheduled",
     "schedule",

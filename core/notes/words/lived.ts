@@ -49,7 +49,7 @@ export const OF_DEALS = wordSet(
 
 /** Verbs that may be denied of anybody: "it doesn't fit my car", "I couldn't believe it". */
 export const DENIED = wordSet(
-  "read care come budge open stick dry fit match believe stop help stand look smell hurt sleep know notice mention complain see hear feel eat move budge work go bear",
+  "close shut latch lock slide roll spin swivel recline fold light tilt turn read care come budge open stick dry fit match believe stop help stand look smell hurt sleep know notice mention complain see hear feel eat move budge work go bear",
 );
 
 /** What denies such a verb, or how something is. */
@@ -67,6 +67,9 @@ export const WILL = wordSet("will would gonna going_to may might can could");
 export const OPENS_TOLD = wordSet(
   "because cause cuz coz bc since as though although while who which where so and",
 );
+
+/** Behind these "as" opens none. */
+export const BEFORE_AS = wordSet("much so_much long far soon well good such same");
 
 /** "But" opens none. */
 export const TURNS_ON = wordSet("but if unless until till til once when whenever or except then if");
@@ -113,3 +116,48 @@ export const NAMES_WHOSE = wordSet("is are was were its thats the");
 
 /** Somebody's words, where they say nothing of a deal. */
 export const SAYS = wordSet("says said told tells thinks");
+
+/* What is told beside a deed of ours. */
+
+/** What is wished, denied, offered or still to come there is none of the deed's. */
+export const HARMLESS_BESIDE: ReadonlySet<string> = wordSet("intention offer appointment denial");
+
+/** Why we did it, and what went on meanwhile. */
+export const REASONS = wordSet("because cause cuz coz bc since as although while which where who so even");
+
+/** Of whom or what something is denied, in one word. */
+export const SUBJECTS = wordSet("nobody no_one noone nothing");
+
+/** Somebody of us is content with what we did. */
+export const AGREES = wordSet("agrees agree agreed approves approve approved");
+
+/** What we could not do, before what it was. */
+export const UNABLE = wordSet("cant couldnt cannot");
+
+/** These take a deed back, or tell that it went wrong, was somebody else's or is not over. */
+export const UNDOES = wordSet(
+  "but though if unless until till til once when whenever except then in_case as_soon_as almost nearly about_to " +
+    "minus excluding without_it jk kidding just_kidding joking just_joking psych forgot_to failed_to passed_on " +
+    "supposed_to todo to_do remember_to let_me lets ready_to sorry oops scratch undo nope nvm meant " +
+    "correction business personal private down off_again removed remove deleted delete cancelled canceled cancel paused pause expired expire " +
+    "bounced bounce rejected reject flagged unlisted relisted saved save live published publish ad listing site app photo " +
+    "account website page upload online press load show show_up payment payments cleared clear accepted accept received through funds returned missing apart " +
+    "ours mine yours happen happened really did",
+);
+
+/** Of what is done or begun these tell that it is not. */
+export const NOT_DONE_YET = wordSet(
+  "still need needs needed coat coats one_more left yet going_to gonna will have_to has_to dry cure set",
+);
+
+/** Of what was given away or kept these may tell that it was not taken, or may yet go. */
+export const TAKES_IT = wordSet(
+  "take takes took taken want wants wanted come comes came coming fetch get gets pick pick_up collect buyer buyers she may might refused stays stay rescued let",
+);
+
+/** What became of a payment. */
+export const IT_WENT = wordSet("it they them that this which");
+
+/** Behind what is wished or denied these say no more of it. */
+export const MAY_HAVE = wordSet("have had be been to");
+export const NOT_US_BUT = wordSet("me us him her it anywhere");

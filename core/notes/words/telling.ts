@@ -128,7 +128,7 @@ const TELLS: Readonly<Record<Tells, ReadonlySet<string>>> = {
     "will gonna going_to goin_to about_to tomorrow tmrw tmr tonight this_weekend next soon later_today want need coming comes plan planning fixing_to fixin intend bout_to ill id hell shell theyll swing wait waiting meet meeting meets appointment dry",
   ),
   doubted: wordSet(
-    "offer offered offers might maybe may if would should could think thinking thought hope hoping wish probably perhaps says said say asked asks ask anyone quote quoted saw seen dream lowball bid bidding consider considering like_mine like_ours just_like another_like almost nearly idk unsure guess wonder interested counter countered turned_down sounds remind unless shouldve couldve wouldve should_of would_of could_of in_case",
+    "try tried trying offer offered offers might maybe may if would should could think thinking thought hope hoping wish probably perhaps says said say asked asks ask anyone quote quoted saw seen dream lowball bid bidding consider considering like_mine like_ours just_like another_like almost nearly idk unsure guess wonder interested counter countered turned_down sounds remind unless shouldve couldve wouldve should_of would_of could_of in_case",
   ),
   served: wordSet(
     "deliver delivery haul help fix repair clean weld reupholster refinish recover cane glue sharpen transport mover rental rent tow charged chargin bill wire_up rewire upholsterer upholstery welder carpenter handyman labor labour dip sandblast",

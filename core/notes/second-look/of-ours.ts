@@ -1,0 +1,161 @@
+import type { Tok } from "../clause.ts";
+import { headsOf } from "../heads.ts";
+import { HINTS } from "../tokens/sign-bits.ts";
+import { WHOSE_OWN } from "../words/links.ts";
+import {
+  AGREES,
+  DENIES,
+  HARMLESS_BESIDE,
+  IT_WENT,
+  isLived,
+  MAY_HAVE,
+  NOT_DONE_YET,
+  NOT_US_BUT,
+  OF_DEALS,
+  REASONS,
+  SAYS,
+  SUBJECTS,
+  TAKES_IT,
+  UNABLE,
+  UNDOES,
+} from "../words/lived.ts";
+import { PIECE_PARTS } from "../words/parts.ts";
+import { HOUSEHOLD, isOwner } from "../words/people.ts";
+import {
+  isFew,
+  isHarmless,
+  isSaidTwice,
+  isSpokenOf,
+  isTold,
+  isUnlisted,
+  isVerb,
+  type Stretch,
+  stretchesOf,
+} from "./told.ts";
+
+/*
+ * What we did ourselves stands whatever a remark beside it denies: "an hour on the desk, the paint would not come off".
+ * Such a remark need only name no number, no piece and no verb of its own, and nothing that undoes such a deed.
+ */
+
+/** What nobody else can turn round. */
+export const OURS: ReadonlySet<string> = new Set([
+  "work",
+  "spend",
+  "drive",
+  "pay",
+  "list",
+  "reprice",
+  "finish",
+  "start",
+  "retire",
+  "statement",
+]);
+
+/** What else is said beside a deed, and has neither a number nor a verb: "couldn't watch and saved it". */
+export const besideIn = (tokens: readonly Tok[]): Stretch[] =>
+  stretchesOf(tokens).filter(
+    ({ from, said, to }) =>
+      from > 0 && tokens.slice(said, to).every((token) => !MEASURES.has(token.kind) && !isDeed(token)),
+  );
+
+const MEASURES: ReadonlySet<Tok["kind"]> = new Set(["amount", "duration", "miles", "percent"]);
+
+const isDeed = (token: Tok): boolean =>
+  !isLived(token.text) && headsOf(token).some(({ light, tails }) => !light && tails === null);
+
+/**
+ * Whether a remark may turn a deed of that kind round all the same: a part of the piece or a wish its being done, who
+ * will not come its being given away, what "they" or "it" did a payment.
+ */
+export function turnsDeed(kind: string, tokens: readonly Tok[], { from, said, to }: Stretch): boolean {
+  const words = tokens.slice(said, to);
+  if (words.some(({ text }) => UNDOES.has(text))) return true;
+  const isHedged = words.some(({ roles }) => roles.hedge !== undefined);
+  if (kind === "pay") return isHedged && words.some(({ text }) => IT_WENT.has(text));
+  if (kind === "retire") return words.some(({ text }) => TAKES_IT.has(text));
+  if (kind !== "finish" && kind !== "start") return false;
+  const isSafeWish = tokens.slice(from, said).some(isReason) || SUBJECTS.has(tokens[said]!.text);
+  return (
+    (isHedged && !isSafeWish) ||
+    words.some(
+      ({ text, roles }) => roles.labor || roles.supply || PIECE_PARTS.has(text) || NOT_DONE_YET.has(text),
+    )
+  );
+}
+
+const isReason = ({ text }: Tok): boolean => REASONS.has(text);
+
+/** Whether a stretch says nothing that could undo what we did ourselves. */
+export function isBesideDeed(tokens: readonly Tok[], stretch: Stretch, isGoingOn: boolean): boolean {
+  if (stretch.from > 0 && isTold(tokens, stretch, isGoingOn)) return true;
+  const { from, said, to } = stretch;
+  const joint = tokens.slice(from, said);
+  if (joint.some(({ text }) => UNDOES.has(text))) return false;
+  const isWhy = joint.some(isReason);
+  const words = tokens.slice(said, to);
+  if (words.every(({ kind }) => kind === "span")) return true;
+  const isShort = to - said < (words[0]!.kind === "amount" || isAgreed(words) ? 2 : SENTENCE_MIN);
+  if (!isWhy && isShort) return false;
+  let strange = 0;
+  let isSaid = isWhy;
+  for (let at = said; at < to; at += 1) {
+    const token = tokens[at]!;
+    if (!isOfNoDeed(tokens, at, stretch, isWhy)) return false;
+    const isHedged = HARMLESS_BESIDE.has(token.roles.hedge ?? "");
+    if (isHedged && !isWhy && !isSaidOfSomething(tokens, at, stretch)) return false;
+    if (isHedged && !isLike(joint) && !isSaidToTheEnd(tokens, at, stretch)) return false;
+    isSaid ||= isVerb(token) || isHedged || token.kind === "amount" || (at > said && isDoing(token));
+    if (isUnlisted(token) && !PIECE_PARTS.has(token.text)) strange += 1;
+  }
+  return isSaid && (isWhy || strange <= OURS_STRANGE_MAX);
+}
+
+/** "my toddler scribbled on the side" */
+const isDoing = (token: Tok): boolean => isUnlisted(token) && /[a-z]{3}ed$/.test(token.text);
+
+const SENTENCE_MIN = 3;
+const OURS_STRANGE_MAX = 2;
+
+/** "husband agrees" */
+const isAgreed = (words: readonly Tok[]): boolean =>
+  words.some(({ text }) => HOUSEHOLD.has(text)) && AGREES.has(words.at(-1)!.text);
+
+/** "as my aunt would have" */
+const isLike = (joint: readonly Tok[]): boolean => joint.some(({ text }) => text === "as");
+
+/** "never saved", "not really": with nobody and nothing that it is said of. */
+function isSaidOfSomething(tokens: readonly Tok[], at: number, stretch: Stretch): boolean {
+  const { text } = tokens[at]!;
+  if (at > stretch.said || SUBJECTS.has(text) || isHarmless(tokens, at, stretch)) return true;
+  const behind = tokens.slice(at + 1, stretch.to);
+  // "can't glue anything below freezing"
+  return UNABLE.has(text) && behind.length > 1 && !behind.some(({ roles }) => roles.pronoun);
+}
+
+/** "my helper would not", "that wasn't me", "she said no": it may be the deed that is denied or wished. */
+function isSaidToTheEnd(tokens: readonly Tok[], at: number, { said, to }: Stretch): boolean {
+  const behind = tokens.slice(at + 1, to).filter(({ text }) => !DENIES.has(text) && !MAY_HAVE.has(text));
+  if (SUBJECTS.has(tokens[said]!.text) || isAgreed(tokens.slice(said, to))) return true;
+  const isSpoken = tokens.slice(said, to).some(({ text }) => SAYS.has(text) || text === "before");
+  return behind.length > 0 && !isSpoken && !(behind.length === 1 && NOT_US_BUT.has(behind[0]!.text));
+}
+
+/** A token of a stretch that undoes nothing we did. */
+function isOfNoDeed(tokens: readonly Tok[], at: number, stretch: Stretch, isWhy: boolean): boolean {
+  const token = tokens[at]!;
+  const { kind, text, roles } = token;
+  if (kind === "piece") return isSpokenOf(tokens, token, stretch);
+  if (kind === "amount") return isFew(tokens, at) && !tokens[at + 1]!.roles.supply;
+  if (kind !== "word") return kind === "span" || kind === "grain" || kind === "clock";
+  if (OF_DEALS.has(text) || UNDOES.has(text) || roles.vagueTime || roles.method) return false;
+  if ((roles.stream && !roles.plain) || (roles.labor && !isWhy)) return false;
+  if ((token.hints & HINTS.month) !== 0) return false;
+  if (isOwner(text) && !WHOSE_OWN.has(text)) return at + 1 < stretch.to && tokens[at + 1]!.kind !== "piece";
+  // "for love or money"
+  if (roles.hedge && !HARMLESS_BESIDE.has(roles.hedge))
+    return (roles.hedge === "vague" || text === "or") && at > stretch.said && tokens[at + 1]?.kind === "word";
+  if (roles.supply && isSaidTwice(tokens, token, stretch)) return false;
+  // "got teo from work, 12 mi"
+  return !(stretch.from === 0 ? headsOf(token).length > 0 && !roles.filler : isDeed(token));
+}
