@@ -1,6 +1,6 @@
 import { type Bits, bitsOf } from "./bits.ts";
 import { isClass, placeOf } from "./classes.ts";
-import { OFTEN_SAID, type RowWord, rowWord, sieveOf } from "./words.ts";
+import { OFTEN_SAID, type RowWord, rowWord, SAID_AT_TIMES, sieveOf } from "./words.ts";
 
 /*
  * The language of the rows. A pattern is words and classes with a blank between; the part in brackets is what the
@@ -142,12 +142,19 @@ const OFTEN: Readonly<Record<string, number>> = {
   },
   ...{ "<person>": 9, "<several>": 8, "<plain>": 8, "<done>": 7, "<~list>": 6, "<method>": 6, "<list>": 5 },
   ...{ "<service>": 5, "<place>": 5, "<pay>": 4, "<time>": 4, "<~hold>": 4, "<hold>": 4, "<~finish>": 3 },
+  ...{ "<numbered>": 3, "<weekday>": 3, "<ownspot>": 3, "<part>": 3, "<workpart>": 3, "<house>": 14 },
+  ...{ "<ofset>": 1, "<monthday>": 1, "<container>": 1, "<hurt>": 1, "<start>": 1, "<~start>": 1 },
+  ...{ "<span>": 0.7, "<work>": 0.6, "<month>": 0.6, "<things>": 0.6, "<lent>": 0.5, "<site>": 0.5 },
+  ...{ "<clock>": 0.4, "<theirs>": 0.4, "<grain>": 0.4, "<amonth>": 0.3, "<ofthem>": 0.3, "<rank>": 0.2 },
+  ...{ "<onemore>": 0.1, "<other>": 0.1, "<blemish>": 0.2, "<comp>": 0.1, "<previous>": 0.1, "<ours>": 0.1 },
 };
 const OFTEN_OF_OTHERS = 2;
 const OFTEN_OF_WORD = 0.3;
 
 const oftenOf = (part: string): number =>
-  isClass(part) ? (OFTEN[part] ?? OFTEN_OF_OTHERS) : (OFTEN_SAID[part] ?? OFTEN_OF_WORD);
+  isClass(part)
+    ? (OFTEN[part] ?? OFTEN_OF_OTHERS)
+    : (OFTEN_SAID[part] ?? SAID_AT_TIMES[part] ?? OFTEN_OF_WORD);
 
 /** A pattern from its text; throws where a bracket is missing, which a test of every row would show. */
 export function patternOf(text: string): Pattern {
