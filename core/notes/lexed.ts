@@ -6,6 +6,7 @@ import { withPronouns } from "./mentions/pronouns.ts";
 import { withoutAnnounced } from "./passed-over/announced.ts";
 import { withoutOrder } from "./passed-over/dictated.ts";
 import { withoutHesitations } from "./passed-over/hesitations.ts";
+import { MARKS } from "./tokens/lexicon.ts";
 import { type Meant, meantBy } from "./tokens/meant.ts";
 import { rolesOf } from "./tokens/roles.ts";
 import { HINTS } from "./tokens/sign-bits.ts";
@@ -27,7 +28,9 @@ export function lexed(line: string): Tok[] {
 
 /** The same of words whose meaning is known. Each step is taken where the line holds what it begins from. */
 export function lexedOf(meant: Meant<Head>): Lexed {
-  let tokens: Tok[] = withoutOrder(withoutHesitations(tokensOf(meant, language().lexer)));
+  let tokens: Tok[] = tokensOf(meant, language().lexer);
+  if ((meant.marks & MARKS.pause) !== 0) tokens = withoutHesitations(tokens);
+  if ((meant.marks & MARKS.order) !== 0) tokens = withoutOrder(tokens);
   let hints = 0;
   for (let at = 0; at < tokens.length; at += 1) hints |= tokens[at]!.hints;
   if ((hints & HINTS.clock) !== 0) tokens = withWorkClocks(tokens);

@@ -1,7 +1,7 @@
 import type { Head, Said, Tails } from "./clause.ts";
 import type { Bearing, Grammar, Saying, Slot } from "./grammar.ts";
 import type { VerbFacts } from "./heads.ts";
-import { SPOKEN } from "./passed-over/hesitations.ts";
+import { PAUSES, SPOKEN } from "./passed-over/hesitations.ts";
 import { questionWords } from "./phrases.ts";
 import type { Kind } from "./reading.ts";
 import { wordsOfRows } from "./rows/words.ts";
@@ -9,8 +9,8 @@ import type { Fill } from "./slots/filled.ts";
 import { knownPieces } from "./slots/pieces.ts";
 import type { Cues } from "./slots/slots.ts";
 import { cuesOf, slots } from "./slots/slots.ts";
-import { isSettled, shorthands, tradeLexicon } from "./tokens/lexicon.ts";
-import type { Lexer } from "./tokens/meant.ts";
+import { isSettled, MARKS, shorthands, tradeLexicon } from "./tokens/lexicon.ts";
+import { type Lexer, TWOFOLD } from "./tokens/meant.ts";
 import type { Roles } from "./tokens/roles.ts";
 import { maskOf } from "./tokens/sign-bits.ts";
 import { makeSpeller } from "./tokens/spelling.ts";
@@ -18,6 +18,7 @@ import { firstWord } from "./tokens/text.ts";
 import { OPENINGS } from "./tokens/tokens.ts";
 import { makeUnvowelled } from "./tokens/unvowelled.ts";
 import { isCommon } from "./words/daily.ts";
+import { OPENS_ORDER } from "./words/dictated.ts";
 import { LABORS } from "./words/labors.ts";
 import { ORDINARY } from "./words/never-corrected.ts";
 import { KEYWORDS, TIME_WORDS } from "./words/starters.ts";
@@ -205,8 +206,11 @@ function build(): Language {
     }
   }
   for (const word of LABORS) lexicon.add(word, { labor: true });
-  for (const word of OPENINGS) lexicon.addOpening(word);
-  for (const word of SPOKEN) lexicon.addSpoken(word);
+  lexicon.mark(OPENINGS, MARKS.opens);
+  lexicon.mark(SPOKEN, MARKS.spoken);
+  lexicon.mark(TWOFOLD, MARKS.twofold);
+  lexicon.mark(OPENS_ORDER, MARKS.order);
+  lexicon.mark(PAUSES, MARKS.pause);
   const shorts = shorthands();
   const ordinary = new Set([
     ...wordsOfRows(),
@@ -218,7 +222,7 @@ function build(): Language {
   ]);
   for (const short of shorts.keys()) ordinary.delete(short);
   const meant = [...lexicon.targets, ...TIME_WORDS].filter((word) => !shorts.has(word));
-  for (const word of [...meant, ...ordinary]) lexicon.settle(word);
+  lexicon.mark([...meant, ...ordinary], MARKS.settled);
   const speller = makeSpeller(meant, (word) => isSettled(lexicon.entry(word)) || isCommon(word));
   return {
     lexer: { lexicon, speller, unvowelled: makeUnvowelled(lexicon), shorthands: shorts },

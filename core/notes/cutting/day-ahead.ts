@@ -1,8 +1,8 @@
-import type { Tok } from "../clause.ts";
+import { type Tok, tokenBefore } from "../clause.ts";
 
 /** "monday:", "sat, oct 10 -": where what follows a day that stands in front of its notes begins; else the place itself. */
 export function headingDayEnd(tokens: readonly Tok[], from: number): number {
-  const before = tokens[from - 1];
+  const before = tokenBefore(tokens, from);
   if (before && !(before.kind === "mark" && ENDS_NOTE.has(before.text))) return from;
   let at = from;
   while (tokens[at]?.kind === "day")

@@ -203,7 +203,7 @@ function verbPassedOver({ tokens }: Clause): Trouble | null {
 
 /** "sold half the chairs 60", "donated some lamps": which of them, and how many? */
 const someOfThem = ({ tokens }: Clause, { bears: borne }: AnyGrammar): Trouble | null =>
-  !borne.has("any count") && tokens.some(isSomeOfThem) ? { kind: "eachOfUnknown" } : null;
+  tokens.some(isSomeOfThem) && !borne.has("any count") ? { kind: "eachOfUnknown" } : null;
 
 function isSomeOfThem({ mention }: Tok, at: number, tokens: readonly Tok[]): boolean {
   if (!mention?.plural) return false;

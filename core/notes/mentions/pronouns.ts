@@ -77,7 +77,10 @@ export function withPronouns(tokens: Tok[]): Tok[] {
 
 /** "it" and its like stand for what is traded, and are else left to the clause. */
 function standsForPieces({ kind, text, hints }: Tok, at: number, tokens: readonly Tok[]): boolean {
-  if (kind === "piece") return PLACES[text.slice(0, Math.max(0, text.indexOf(" ")))] !== undefined;
+  if (kind === "piece") {
+    const blank = text.indexOf(" ");
+    return blank > 0 && PLACES[text.slice(0, blank)] !== undefined;
+  }
   if ((hints & HINTS.standsForPieces) === 0) return false;
   return !STANDS_FOR_TRADED.has(text) || isHeadOf(tokenBefore(tokens, at), isTrade);
 }

@@ -1,7 +1,7 @@
 import type { Tok } from "../clause.ts";
-import type { Word } from "../tokens/text.ts";
+import { firstWord, type Word } from "../tokens/text.ts";
 import { BEFORE_PERIOD, BEHIND_PERIOD, SPOKEN_MARKS } from "../words/dictated.ts";
-import { BEFORE_KNOW, BEFORE_LIKE, BEHIND_KNOW, HESITATES } from "../words/filler.ts";
+import { BEFORE_KNOW, BEFORE_LIKE, BEHIND_KNOW, FILLER, HESITATES } from "../words/filler.ts";
 
 /**
  * The words of a line without the pauses of who dictates it ("twelve dollars and uh fifty cents"), and with the marks said
@@ -36,6 +36,13 @@ function markAt(words: readonly Word[], at: number): { norm: string; words: numb
   const isWord = norm === "period" && (BEFORE_PERIOD.has(words[at - 1]!.norm) || BEHIND_PERIOD.has(next));
   return isWord ? null : { norm: mark, words: 1 };
 }
+
+/** Words that a line holds in which something may be said while one thinks, unless a word of it is said twice over. */
+export const PAUSES: readonly string[] = [
+  ...["know", "you", "like"],
+  ...HESITATES,
+  ...FILLER.filter((phrase) => phrase.includes(" ")).map(firstWord),
+];
 
 /**
  * The tokens of a line as it was meant, where it was spoken: "the desk is spoken for uh woman named carla", "sold it to

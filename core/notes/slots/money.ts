@@ -171,8 +171,8 @@ function oneAmount(clause: Clause, token: Tok, at: number): Filled {
 
 /** "gas 12 gal at 3.20": what one of them costs. */
 function isPriceOfGrain({ tokens }: Clause, at: number): boolean {
-  const link = tokens[at - 1]?.text;
-  return AT_PRICE.has(link ?? "") && tokens[at - 2]?.kind === "grain" && !tokens[at]!.amount?.factors;
+  if (at < 2 || tokens[at - 2]!.kind !== "grain") return false;
+  return AT_PRICE.has(tokens[at - 1]!.text) && !tokens[at]!.amount?.factors;
 }
 
 /** "refunded part of the 90": how much of it? */

@@ -31,18 +31,38 @@ export interface Entry<Head = unknown> {
   marks: number;
 }
 
-const [OPENS, SETTLED, SPOKEN] = [1, 2, 4];
+/** What may hold of a word beside its phrases: each a bit. */
+export const MARKS = {
+  /** It may also open a number, a count or a day. */
+  opens: 1,
+  /** It is known, or ordinary, and taken as typed. */
+  settled: 2,
+  /** It may be a pause, or begin a mark that is said out loud. */
+  spoken: 4,
+  /** It is another word in certain company. */
+  twofold: 8,
+  /** It may open an order to note something. */
+  order: 16,
+  /** It, or a phrase that it opens, may be said while one thinks. */
+  pause: 32,
+} as const;
 
 type Marked = { marks: number } | undefined;
 
 /** Whether a word may also open a number, a count or a day. */
-export const opensOther = (entry: Marked): boolean => entry !== undefined && (entry.marks & OPENS) !== 0;
+export const opensOther = (entry: Marked): boolean =>
+  entry !== undefined && (entry.marks & MARKS.opens) !== 0;
 
 /** Whether it is taken as typed, and for no slip of another. */
-export const isSettled = (entry: Marked): boolean => entry !== undefined && (entry.marks & SETTLED) !== 0;
+export const isSettled = (entry: Marked): boolean =>
+  entry !== undefined && (entry.marks & MARKS.settled) !== 0;
 
 /** Whether it may be a pause, or a mark said out loud. */
-export const isSpoken = (entry: Marked): boolean => entry !== undefined && (entry.marks & SPOKEN) !== 0;
+export const isSpoken = (entry: Marked): boolean => entry !== undefined && (entry.marks & MARKS.spoken) !== 0;
+
+/** Whether it is taken as typed whatever stands around it. */
+export const isPlain = (entry: Marked): boolean =>
+  entry !== undefined && (entry.marks & (MARKS.settled | MARKS.twofold)) === MARKS.settled;
 
 /** A phrase found: what it is, and how many words it has. */
 export interface Found<Head = unknown> {
@@ -54,12 +74,8 @@ export interface Found<Head = unknown> {
 /** Phrases to roles, found longest first from any word of a line. */
 export interface Lexicon<Head = unknown> {
   add(phrase: string, roles: Roles<Head>): void;
-  /** Notes that a word may also open a number, a count or a day. */
-  addOpening(word: string): void;
-  /** Notes that a word is known, or ordinary, and taken as typed. */
-  settle(word: string): void;
-  /** Notes that a word may be a pause, or begin a mark that is said out loud. */
-  addSpoken(word: string): void;
+  /** Notes what holds of some words (`MARKS`). */
+  mark(words: Iterable<string>, marks: number): void;
   /** What begins with a word; undefined where nothing does. */
   entry(word: string): Entry<Head> | undefined;
   /** The longest phrase that begins at `at`. */
@@ -94,14 +110,8 @@ function makeLexicon<Head>(): Lexicon<Head> {
     }
     entry.said = entry.said ? rolesOf(roles, entry.said) : roles;
   };
-  const addOpening = (word: string): void => {
-    entryIn(root, word, word).marks |= OPENS;
-  };
-  const settle = (word: string): void => {
-    entryIn(root, word, word).marks |= SETTLED;
-  };
-  const addSpoken = (word: string): void => {
-    entryIn(root, word, word).marks |= SPOKEN;
+  const mark = (words: Iterable<string>, marks: number): void => {
+    for (const word of words) entryIn(root, word, word).marks |= marks;
   };
   const latest = Array.from({ length: LATEST }, () => ({
     word: "",
@@ -120,7 +130,7 @@ function makeLexicon<Head>(): Lexicon<Head> {
     const first = at < norms.length ? entry(norms[at]!) : undefined;
     return first ? longestFrom(first, norms, at) : null;
   };
-  return { add, addOpening, addSpoken, settle, entry, longest, vocabulary, targets };
+  return { add, mark, entry, longest, vocabulary, targets };
 }
 
 function entryIn<Head>(entries: Map<string, Entry<Head>>, word: string, phrase: string): Entry<Head> {

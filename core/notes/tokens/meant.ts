@@ -16,7 +16,7 @@ import {
 import { CONTAINERS } from "../words/supplies.ts";
 import { PERIODS } from "../words/units.ts";
 import type { Entry, Lexicon } from "./lexicon.ts";
-import { isSettled, isSpoken } from "./lexicon.ts";
+import { isPlain, isSettled, isSpoken, MARKS } from "./lexicon.ts";
 import type { Speller } from "./spelling.ts";
 import type { Word } from "./text.ts";
 import { isBare, type Unvowelled } from "./unvowelled.ts";
@@ -35,7 +35,12 @@ export interface Meant<Head> {
   norms: readonly string[];
   /** What begins with each in the lexicon. */
   entries: readonly (Entry<Head> | undefined)[];
+  /** What holds of any of them (`MARKS`). */
+  marks: number;
 }
+
+/** Words that are others in certain company (`meantAt`): all others that are known are taken as typed. */
+export const TWOFOLD: readonly string[] = ["an", "ever", "o", "too", ...REMAINING, ...HANDS_OVER];
 
 /** What the words of a line are meant to be. A word that runs two together becomes those two. */
 export function meantBy<Head>(line: string, said: readonly Word[], lexer: Lexer<Head>): Meant<Head> {
@@ -43,6 +48,7 @@ export function meantBy<Head>(line: string, said: readonly Word[], lexer: Lexer<
   const typed = withSoundedFor(said);
   const norms: string[] = [];
   const entries: (Entry<Head> | undefined)[] = [];
+  let marks = 0;
   for (let at = 0; at < typed.length; at += 1) {
     const word = typed[at]!;
     const entry = word.kind === "letters" ? lexicon.entry(word.norm) : undefined;
@@ -51,14 +57,23 @@ export function meantBy<Head>(line: string, said: readonly Word[], lexer: Lexer<
     const isKnown = word.kind !== "letters" || isSettled(entry) || shorthands.has(word.norm);
     const parts = !isKnown && isGluable(word) ? partsOf(word, lexicon) : null;
     if (parts) return meantBy(line, [...typed.slice(0, at), ...parts, ...typed.slice(at + 1)], lexer);
-    const norm = word.kind === "letters" ? meantAt(line, typed, norms, at, entry, lexer) : word.norm;
+    const isAsSaid = word.kind !== "letters" || (isPlain(entry) && isWhole(word));
+    const norm = isAsSaid ? word.norm : meantAt(line, typed, norms, at, entry, lexer);
     const isAsTyped = norm === word.norm;
     // One string for every time that a word is said: such are compared at a glance, others letter by letter.
-    norms.push(isAsTyped && entry ? entry.phrase : norm);
-    entries.push(isAsTyped ? entry : lexicon.entry(norm));
+    const said = isAsTyped && entry ? entry.phrase : norm;
+    const known = isAsTyped ? entry : lexicon.entry(norm);
+    // Said twice over: one of them is said while one thinks.
+    if (at > 0 && said === norms[at - 1]) marks |= MARKS.pause;
+    if (known) marks |= known.marks;
+    norms.push(said);
+    entries.push(known);
   }
-  return { words: typed, norms, entries };
+  return { words: typed, norms, entries, marks };
 }
+
+/** Nothing was left out of it, as an apostrophe is. */
+const isWhole = ({ norm, start, end }: Word): boolean => norm.length === end - start;
 
 /** What one word of letters is meant to be. */
 function meantAt<Head>(
@@ -169,8 +184,7 @@ function isForMeant(words: readonly Word[], at: number): boolean {
 /** Shorter words are never taken apart: too many others lie in them. */
 const GLUED_LENGTH_MIN = 8;
 
-const isGluable = ({ norm, start, end }: Word): boolean =>
-  norm.length >= GLUED_LENGTH_MIN && norm.length === end - start;
+const isGluable = (word: Word): boolean => word.norm.length >= GLUED_LENGTH_MIN && isWhole(word);
 
 /** "boughtdresser 30": a verb that runs on into the noun behind it is two words. */
 function partsOf<Head>(word: Word, lexicon: Lexicon<Head>): [Word, Word] | null {
@@ -231,10 +245,8 @@ function isNounIs<Head>(
   at: number,
   lexicon: Lexicon<Head>,
 ): boolean {
-  const { start, end, norm } = words[at]!;
-  // An apostrophe is no part of the norm: without one both are as long.
-  if (norm.length === end - start || line[end - 1] !== "s" || !/['’‘]/.test(line[end - 2] ?? ""))
-    return false;
+  const { end, norm } = words[at]!;
+  if (isWhole(words[at]!) || line[end - 1] !== "s" || !/['’‘]/.test(line[end - 2] ?? "")) return false;
   const noun = norm.slice(0, -1);
   const alone = lexicon.longest([noun], 0)?.roles.noun;
   const joined = at > 0 ? lexicon.longest([norms[at - 1]!, noun], 0) : null;
