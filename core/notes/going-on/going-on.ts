@@ -71,4 +71,6 @@ function isOpenToCorrection(reading: Reading): boolean {
 }
 
 export const isFeeOfNothing = (reading: Reading): boolean =>
-  reading.kind === "spend" && reading.category === "fees" && !reading.pieces;
+  reading.kind === "spend" &&
+  reading.category === "fees" &&
+  (!reading.pieces?.some(({ it }) => !it) || /\bsale\b/i.test(reading.text));

@@ -1,5 +1,4 @@
 import type { Day } from "../../calendar.ts";
-import type { Cents } from "../../money.ts";
 import type { Tok } from "../clause.ts";
 import { centsIn } from "../slots/money.ts";
 import {
@@ -26,17 +25,21 @@ export interface Change {
 }
 
 /** "and there was a 7.50 fee", "minus 5 in fees": what the note before left out; "fee 5" alone is a cost of its own. */
-function feeBeside(tokens: readonly Tok[]): Cents | null {
+function feeBeside(tokens: readonly Tok[]): Change | null {
   const amounts = tokens.filter(({ kind }) => kind === "amount");
   const [amount, ...others] = amounts;
-  const words = tokens.filter((token) => token !== amount);
+  const pieces = tokens.flatMap(({ mention }) => (mention && !mention.it ? [mention] : []));
+  const words = tokens.filter(
+    ({ kind, mention }) => kind !== "amount" && !(kind === "piece" && !mention!.it),
+  );
   const isSaid =
     words.some(({ text }) => isFee(text)) &&
     words.some(({ text }) => text.split(" ").some((word) => ADDS_FEE.has(word)));
   const isAll = words.every(
     ({ text }) => isFee(text) || text.split(" ").every((word) => ADDS_FEE.has(word) || BESIDE_FEE.has(word)),
   );
-  return amount && others.length === 0 && !amount.each && isSaid && isAll ? centsIn(amount) : null;
+  const fee = amount && others.length === 0 && !amount.each && isSaid && isAll ? centsIn(amount) : null;
+  return fee === null ? null : { ...(pieces.length > 0 ? { of: { pieces } } : {}), to: { fee } };
 }
 
 /** "she still owes 25", "she only gave me 200, still owes 25": of a sale noted as paid, which says the sum. */
@@ -65,8 +68,7 @@ function owedBeside(tokens: readonly Tok[]): Change | null {
 
 /** The fee of a sale, or what is owed on it, in a message of nothing else. */
 export function besideSale(tokens: readonly Tok[]): Change | null {
-  const fee = feeBeside(tokens);
-  return fee === null ? owedBeside(tokens) : { to: { fee } };
+  return feeBeside(tokens) ?? owedBeside(tokens);
 }
 
 /** "paid by check", "she paid cash": how, and nothing else. */

@@ -8,7 +8,17 @@ import type { Units } from "../rows/units.ts";
 import { apart } from "../tokens/apart.ts";
 import { firstWord } from "../tokens/text.ts";
 import { saysOneMore } from "../words/again.ts";
-import { EXCUSES, IT_WAS, LISTING, OLD, OPENS_REASON, RENAMING, SELLING, WORTH } from "../words/mending.ts";
+import {
+  EXCUSES,
+  IT_WAS,
+  LISTING,
+  OLD,
+  OPENS_REASON,
+  POINTING,
+  RENAMING,
+  SELLING,
+  WORTH,
+} from "../words/mending.ts";
 import {
   inMeasure,
   isSkipped,
@@ -263,6 +273,8 @@ function change(
     said.of.fee = said.of.amount;
     delete said.of.amount;
   }
+  // "fee on that was 4.50"
+  if (said.isFee && !isNamed(said.of) && before.some(({ text }) => POINTING.has(text))) said.of.back = 1;
   if (!isNamed(said.of) && !said.isFee) return null;
   if (how === "denied" && !isDenied) return null;
   if (how === "either" && said.to.buyer === undefined && said.to.source === undefined) return null;

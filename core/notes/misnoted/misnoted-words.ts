@@ -116,6 +116,8 @@ export function takeWord(said: Misnoted, tokens: readonly Tok[], at: number): bo
   const words = text.split(" ");
   const isAny = (list: ReadonlySet<string>): boolean =>
     list.has(text) || words.some((word) => list.has(word));
+  // "meant to sand today but ran out of paper": it was planned.
+  if (MEANT.has(text) && tokens[at + 1]?.text === "to") return false;
   if (isProof(tokens, at)) prove(said);
   else if (isAny(DECIDES)) raise(said, "sure");
   else if (isAny(DOUBTS)) raise(said, "likely");
@@ -143,8 +145,10 @@ export function takeWord(said: Misnoted, tokens: readonly Tok[], at: number): bo
     said.isTurned = true;
     said.left.push(text);
   } else if (isTaken(tokens[at]!)) return true;
-  else if (unknown || roles.person) said.now.name = said.now.name ? `${said.now.name} ${text}` : text;
-  else said.left.push(text);
+  else if ((unknown || roles.person) && isOneName(said, tokens[at - 1])) {
+    const { now } = said;
+    now.name = now.name ? `${now.name} ${text}` : text;
+  } else said.left.push(text);
   return true;
 }
 
@@ -156,6 +160,10 @@ function isProof(tokens: readonly Tok[], at: number): boolean {
   if (CORRECTIONS.has(text)) return next?.roles.supply === undefined;
   return MEANT.has(text) && next !== undefined && !BEFORE_PLANNED.has(next.text);
 }
+
+/** A name stands in one place. */
+const isOneName = ({ now: { name } }: Misnoted, before: Tok | undefined): boolean =>
+  name === undefined || (before !== undefined && name.endsWith(before.text));
 
 /** A sum of many notes that is told before its amount, or where else a price was asked. */
 function isOfNoNote(tokens: readonly Tok[], at: number): boolean {

@@ -94,6 +94,8 @@ export function misnotedIn(text: string, people: () => ReadonlySet<string>, toda
   if (isOld && !said.out) return null;
   // A loan's own figures are told by its statement.
   if (said.isLoan && said.old.amount === undefined && !said.out) return null;
+  // "it was a card payment not cash": what came in.
+  if (said.now.method !== undefined && !said.isLoan && said.kinds.join() === "pay") said.kinds = PAID_KINDS;
   // "meant to say it went to rosa, not nell": it was told before.
   if (said.isLate && (said.isProven || isOfMethod(said))) said.isLate = false;
   if (said.out === "denied") restateDenied(said, tokens, taken.denied);
@@ -144,6 +146,7 @@ const isTold = ({ kind, text, roles }: Tok, tokens: readonly Tok[]): boolean => 
   const isPlace = (token: Tok) => token.roles.place !== undefined || token.roles.method !== undefined;
   if (roles.place !== undefined || roles.method !== undefined) return tokens.filter(isPlace).length > 1;
   const isValue = (token: Tok) => token.kind === "amount" || token.kind === kind;
+  if (kind === "piece") return tokens.filter((token) => token.kind === "piece").length > 1;
   return (kind === "amount" || kind === "duration") && tokens.filter(isValue).length > 1;
 };
 
@@ -248,5 +251,6 @@ function isNamedIn(effect: string, { kind, text, roles }: Tok): boolean {
 
 const LISTING_KINDS: readonly Kind[] = ["list", "reprice"];
 const HOLD_KINDS: readonly Kind[] = ["hold"];
+const PAID_KINDS: readonly Kind[] = ["sell", "collect", "hold", "pay"];
 
 const KEPT: ReadonlySet<string> = new Set(["piece", "amount", "miles", "duration"]);

@@ -80,7 +80,7 @@ const RIGHTED: readonly Row<"found" | "proof" | "added" | "then" | "old" | "wait
     "i said desk but meant the dresser",
   ],
   [
-    `i|we|ive|id [${NOTED} it|that|down|in|as|as_a* <art>? <piece>|<method>|<miles>|<time>|$ for|on|as|by? <art>? <supply>|<piece>? listing|sale|drive|deposit|purchase?] .|,|! its|it_was|it_is|thats|meant|should_be|i_meant|but`,
+    `i|we|ive|id [${NOTED} it|that|down|in|as|as_a* <art>? <piece>|<method>|<miles>|<time>|$ for|on|as|by? <art>? <supply>|<piece>? listing|sale|drive|deposit|purchase?] .|,|! its|it_was|it_is|thats|meant|should_be|i_meant|but|receipt|tag|slip|bill|odometer|label|sticker`,
     "old",
     "oh shoot i said desk. its for the dresser",
   ],

@@ -34,7 +34,7 @@ export const MISWRITTEN: readonly Row<"slip" | "wait" | "listing" | "held" | "la
     "i lied it was 3 hours",
   ],
   [
-    `[i|we|it|you|phone|must|have|got|get|gotten|had* ${GONE_WRONG} up? the|my|our|those|these|that|this|them|em|it|him|her|two|up* numbers|digits|names|pieces|notes|tag|receipt|pump|meter|scale|screen|sticker|line|number|price|miles|figures|tickets|amounts|prices|things|days|dates|amount|one|two? around|up|backwards?]`,
+    `[i|we|it|you|phone|must|have|got|get|gotten|had* ${GONE_WRONG} up? the|my|our|those|these|that|this|them|em|it|him|her|two|up* numbers|digits|names|pieces|notes|tag|receipt|slip|bill|label|pump|meter|scale|screen|sticker|line|number|price|miles|figures|tickets|amounts|prices|things|days|dates|amount|one|two? around|up|backwards?]`,
     "slip",
     "misread the tag, 65",
   ],

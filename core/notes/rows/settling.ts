@@ -199,9 +199,14 @@ const ROWS: readonly Row<Says>[] = [
   ],
   ["<day> [instead|now]", "moved", "pete is coming sunday instead"],
   [
-    "[cant|cannot|cant_do|cant_make|cant_come do|make|come? on|in? <day>]",
+    "[cant|cannot|cant_do|cant_make|cant_come do|make|come? it? on|in?] <day>",
     "moved",
     "pete cant do monday, wants thursday",
+  ],
+  [
+    "[<day> works|is_better|is_best|would_work|is_good|is_fine]",
+    "moved",
+    "pete cant do friday, sunday works",
   ],
   [
     "[moved|changed|pushed|bumped|rescheduled|switched|move|change|push|reschedule|switch the|his|her|their? hold|pickup|pick_up|it? back|out? to|till|until|for next? <day>]",

@@ -97,7 +97,7 @@ export const EXCUSED = wordSet(
 /** Before the piece that something was for. */
 export const FOR_IT = wordSet("for on");
 /** Between a piece and what was done to it: "the vanity that we sold". */
-export const IN_CLAUSE = wordSet("i we that which who actually i_actually");
+export const IN_CLAUSE = wordSet("i we he she they that which who actually i_actually");
 /** Before the name that is another one: "to lena not ana". */
 export const BEFORE_NAME = wordSet("to from at for of");
 /** Behind somebody who is pointed out: "it was joe who bought it". */
@@ -131,7 +131,7 @@ export const ADDS_FEE = wordSet(
 );
 /** Words beside it. */
 export const BESIDE_FEE = wordSet(
-  "there a the an in of oh also they he she it me for platform selling site app that sale on to put say mention was off it_was",
+  "there a the an in of oh also they he she it me for platform selling site app that sale on to put say mention was off it_was one too as_well",
 );
 /** What is not paid yet. */
 export const STILL_OWED = wordSet("owes owe owed still_owes still_owed owing");
