@@ -1,7 +1,6 @@
 import type { Clause } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import type { Kind, Mention, Missing, Reading, ReadingOf } from "../reading.ts";
-import { HINTS } from "../tokens/sign-bits.ts";
 import { whyOf } from "../unclear.ts";
 import type { AnyGrammar } from "../verbs.ts";
 
@@ -14,8 +13,6 @@ export interface Draft {
   needs: readonly string[];
   /** It takes a date. */
   dated: boolean;
-  /** "at estate sale bought desk 20": where, before what. */
-  leadsWithPlace: boolean;
   /** It needs pieces. */
   wantsPieces: boolean;
   /** Its pieces are those of the clause before. */
@@ -50,7 +47,6 @@ export function draft(
     clause,
     needs: grammar?.needs ?? NOTHING_NEEDED,
     dated: grammar !== null && !grammar.dateless,
-    leadsWithPlace: placeLeads(clause),
     wantsPieces: grammar?.wantsPieces ?? false,
     takesBefore: false,
     takesSeveral: false,
@@ -70,12 +66,6 @@ export function unclearDraft(
   { could = [], left = [] }: { could?: Draft[]; left?: readonly string[] } = {},
 ): Draft {
   return { ...draft("unclear", {}, clause), trouble, could, left };
-}
-
-function placeLeads({ tokens, signs }: Clause): boolean {
-  if ((signs.hints & HINTS.place) === 0) return false;
-  const place = tokens.findIndex((token) => token.roles.place !== undefined);
-  return place >= 0 && tokens.findIndex((token) => token.kind === "piece") > place;
 }
 
 /** "lamp to 22": another price, or its first one. */

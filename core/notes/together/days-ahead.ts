@@ -2,21 +2,24 @@ import type { Tok } from "../clause.ts";
 import { headingDayEnd } from "../cutting/day-ahead.ts";
 import { headsOf } from "../heads.ts";
 import { type Draft, unclearDraft } from "../interpreting/draft.ts";
+import { SAYS_TODAY } from "../words/replies.ts";
 
 /*
- * A day in front of several notes holds for each that names none: "yesterday bought …, drove …", "mon: …; tue: …",
- * "bought on saturday: lamp 6, table 9". Where it could not be taken they are asked, and never noted as of today.
+ * A day in front of several notes holds for each that names none: "yesterday bought …, drove …", "mon: …; tue: …"; one within
+ * a note for those that share its verb: "bought lamp saturday 6, table 9". Where it could not be taken they are asked, and
+ * never noted as of today.
  */
 
 /** The clauses, each with the day in front of it. */
 export function withDayAhead(drafts: readonly Draft[]): readonly Draft[] {
   let ahead: Draft | undefined;
-  let verb: Draft | undefined;
+  let within: Draft | undefined;
   return drafts.map((draft, at) => {
     if (at === 0 ? dayLeads(draft) : opensDay(draft)) ahead = draft;
-    const goesOn = verb !== undefined && goesOnFrom(verb, draft);
-    if (!goesOn) verb = dayLeads(draft, true) ? draft : undefined;
-    const from = goesOn ? verb : ahead;
+    if (draft.clause.tokens.some(({ text }) => SAYS_TODAY.has(text))) return draft;
+    const goesOn = within !== undefined && goesOnFrom(within, draft);
+    if (!goesOn) within = dayAt(draft) >= 0 && !dayLeads(draft) ? draft : undefined;
+    const from = goesOn ? within : ahead;
     return from && from !== draft ? ofDay(draft, from) : draft;
   });
 }
@@ -24,12 +27,15 @@ export function withDayAhead(drafts: readonly Draft[]): readonly Draft[] {
 /** "…; tuesday: …" */
 export const opensDay = ({ clause }: Draft): boolean => headingDayEnd(clause.tokens, 0) > 0;
 
-/** A day stands before all that was done, or only behind its verb: "bought on saturday at a sale: lamp 6". */
-function dayLeads({ clause: { tokens } }: Draft, isBehindVerb = false): boolean {
-  const day = tokens.findIndex(({ kind, roles }) => kind === "day" || roles.vagueTime === true);
-  const before = tokens.slice(0, Math.max(day, 0));
+const dayAt = ({ clause }: Draft): number =>
+  clause.tokens.findIndex(({ kind, roles }) => kind === "day" || roles.vagueTime === true);
+
+/** A day stands before all that was done. */
+function dayLeads(draft: Draft): boolean {
+  const day = dayAt(draft);
   return (
-    day >= 0 && !before.some(isThing) && before.some((token) => headsOf(token).length > 0) === isBehindVerb
+    day >= 0 &&
+    !draft.clause.tokens.slice(0, day).some((token) => isThing(token) || headsOf(token).length > 0)
   );
 }
 
@@ -40,9 +46,13 @@ const isThing = ({ kind, roles }: Tok): boolean =>
   kind === "duration" ||
   roles.supply !== undefined;
 
-/** The same verb, or none, beside another thing of the kind. */
-const goesOnFrom = (verb: Draft, draft: Draft): boolean =>
-  draft.repeats || (!draft.clause.head && kindOf(draft) === kindOf(verb));
+/** The same verb, or none beside another thing of the kind and behind a price of another day. */
+function goesOnFrom(within: Draft, draft: Draft): boolean {
+  if (dayAt(draft) >= 0) return false;
+  if (draft.repeats) return true;
+  const isPricedLater = within.clause.tokens.slice(dayAt(within)).some(({ kind }) => kind === "amount");
+  return isPricedLater && !draft.clause.head && kindOf(draft) === kindOf(within);
+}
 
 const kindOf = ({ kind, trouble, could }: Draft): string | undefined => (trouble ? could[0]?.kind : kind);
 

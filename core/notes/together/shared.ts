@@ -1,4 +1,4 @@
-import type { Tok } from "../clause.ts";
+import type { Clause, Tok } from "../clause.ts";
 import type { Draft } from "../interpreting/draft.ts";
 import { bears, language } from "../verbs.ts";
 import { BEFORE_WRITER, WRITES } from "../words/chatter.ts";
@@ -7,14 +7,33 @@ import { opensDay } from "./days-ahead.ts";
 
 /** Fields said once at the end of several buys or several sales, and meant for all of them. */
 const SHARED = ["date", "source", "method", "buyer"] as const;
-/** "at estate sale bought desk 20 and lamp 5": a place before the first verb is that of every buy after it. */
-function leadingPlace(drafts: readonly Draft[]): void {
-  const [first] = drafts;
-  if (first?.kind !== "buy" || !first.leadsWithPlace || first.fields["source"] === undefined) return;
-  for (const draft of drafts)
-    if (draft.kind === "buy" && draft.fields["source"] === undefined)
-      draft.fields["source"] = first.fields["source"];
+/**
+ * "bought from gran: rocker 12, rack 5": what is said before the first thing holds for all that share its verb; before the
+ * verb ("at estate sale bought desk 20, bought lamp 5") for those with one of their own as well.
+ */
+function saidAhead(drafts: readonly Draft[]): void {
+  let from: Draft | undefined;
+  for (const draft of drafts) {
+    const meant = meantBy(draft);
+    const { head } = draft.clause;
+    if (!from || opensDay(draft) || from.kind !== meant.kind) {
+      from = bears(meant.kind, "one end for several") ? meant : undefined;
+      continue;
+    }
+    const { head: verb, tokens } = from.clause;
+    const isSharing = draft.repeats || !head || !verb;
+    const end = isSharing ? tokens.findIndex(({ kind }) => kind === "piece") : tokens.indexOf(verb);
+    const ahead = saidUpTo(from.clause, end);
+    for (const field of SHARED) {
+      const value = from.fields[field];
+      if (typeof value === "string" && ahead.includes(value)) meant.fields[field] ??= value;
+    }
+  }
 }
+
+/** What a clause says before one of its tokens. */
+const saidUpTo = ({ line, spans, tokens }: Clause, end: number): string =>
+  end > 0 ? line.slice(spans[tokens[0]!.from]!.start, spans[tokens[end]!.from]!.start).toLowerCase() : "";
 
 /** "20 down on the desk, 15 down on the lamp, both cash": the day and the method of all, whatever their verbs. */
 function ofAll(drafts: readonly Draft[]): void {
@@ -81,7 +100,7 @@ function takeFromNext(draft: Draft, next: Draft | undefined): void {
 export function sharedOver(drafts: readonly Draft[]): void {
   if (drafts.length < 2) return;
   leadingWriter(drafts);
-  leadingPlace(drafts);
+  saidAhead(drafts);
   ofAll(drafts);
   takeFromNext(drafts[0]!, drafts[1]);
   for (const run of runs(drafts)) {

@@ -11,6 +11,7 @@ export const FILLER: readonly string[] = [
   "just",
   "today",
   "tdy",
+  "just now",
   "tonight",
   "this morning",
   "this afternoon",

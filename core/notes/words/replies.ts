@@ -73,7 +73,7 @@ export const SO_MANY_FOR = /^\s*(.{1,20}?)\s+for\s+(.{1,30})$/i;
 export const FOR_EACH = /\b(?:each|apiece|ea)\b/i;
 
 /** The day of an answer, where that is another than the note's. */
-export const SAYS_TODAY = wordSet("today tonight just_now this_morning this_afternoon this_evening");
+export const SAYS_TODAY = wordSet("today tdy tonight now just_now this_morning this_afternoon this_evening");
 
 /** Before a piece that is on the books already. */
 export const OF_KNOWN = wordSet("the that this my");
