@@ -18,6 +18,8 @@ export function daysMeant({ tokens, today }: Clause): Day[] {
 
 /** "sat a week ago": a week before sat, or that sat itself. */
 function dayOf(token: Tok, all: readonly Tok[], today: Day): Day[] {
+  if (token.said?.form === "either")
+    return token.said.days.flatMap((said) => dayOf({ ...token, said }, all, today));
   const found = pastDay(token.said!, today);
   if (!("day" in found)) return [];
   const isAgo = ({ said }: Tok): boolean => said?.form === "ago" && said.days % WEEK === 0;

@@ -29,11 +29,13 @@ export function fillDay(made: Draft, grammar: AnyGrammar, clause: Clause): Troub
   if (!grammar.bears.has("dated in passing") && isDayToCome(clause, first)) return { kind: "vagueTime" };
   claim(first);
   const found = pastDay((second && first.said?.form === "weekday" ? second : first).said!, clause.today);
-  if ("wrong" in found) return { kind: found.wrong === "future" ? "future" : "unrealDay" };
+  if ("wrong" in found) return { kind: WRONG_DAYS[found.wrong] };
   made.fields["date"] = found.day;
   if (found.longAgo) made.fields["longAgo"] = true;
   return null;
 }
+
+const WRONG_DAYS = { future: "future", unreal: "unrealDay", either: "whichDay" } as const;
 
 /** "tues 5/5": a weekday and a date that agree are one day. */
 function isSameDay(a: Tok, b: Tok, today: Day): boolean {

@@ -10,6 +10,7 @@ export type DaySaid =
   | { form: "dayOfMonth"; day: number }
   | { form: "monthDay"; month: number; day: number }
   | { form: "full"; day: Day }
+  | { form: "either"; days: readonly DaySaid[] }
   | { form: "wrong" };
 
 const pad = (value: number): string => String(value).padStart(2, "0");
@@ -28,6 +29,8 @@ function monthDay(month: number, day: number): DaySaid {
 function dayOfDigits(text: string): DaySaid | null {
   const iso = /^(\d{4})[-/](\d{1,2})[-/](\d{1,2})$/.exec(text);
   if (iso) return fullDay(Number(iso[1]), Number(iso[2]), Number(iso[3]));
+  const dotted = /^(\d{1,2})\.(\d{1,2})\.(\d{4})?$/.exec(text);
+  if (dotted) return dayOfPoints(Number(dotted[1]), Number(dotted[2]), dotted[3]);
   // Month first, the US way; "14/3" is not turned around.
   const us =
     /^(\d{1,2})[/](\d{1,2})(?:[/](\d{2}|\d{4}))?$/.exec(text) ??
@@ -36,6 +39,15 @@ function dayOfDigits(text: string): DaySaid | null {
   const [, month, day, year] = us;
   if (!year) return monthDay(Number(month), Number(day));
   return fullDay(year.length === 2 ? 2000 + Number(year) : Number(year), Number(month), Number(day));
+}
+
+/** "13.10." is of october; of "3.5." nobody says which is the month. */
+function dayOfPoints(first: number, second: number, year: string | undefined): DaySaid {
+  const said = (month: number, day: number): DaySaid =>
+    year ? fullDay(Number(year), month, day) : monthDay(month, day);
+  if (second > 12) return said(first, second);
+  if (first > 12 || first === second) return said(second, first);
+  return { form: "either", days: [said(second, first), said(first, second)] };
 }
 
 function ordinalOf(word: string | undefined): number | null {
@@ -182,7 +194,7 @@ export function dayAt(words: readonly string[]): Found | null {
 }
 
 /** A resolved day, or why it is none. */
-type DayFound = { day: Day; longAgo?: true } | { wrong: "future" | "unreal" };
+type DayFound = { day: Day; longAgo?: true } | { wrong: "future" | "unreal" | "either" };
 
 const LONG_AGO_MONTHS = 9;
 
@@ -197,6 +209,8 @@ export function pastDay(said: DaySaid, today: Day): DayFound {
   switch (said.form) {
     case "wrong":
       return { wrong: "unreal" };
+    case "either":
+      return { wrong: "either" };
     case "full":
       return said.day > today ? { wrong: "future" } : { day: said.day };
     case "ago":
@@ -222,6 +236,7 @@ export function pastDay(said: DaySaid, today: Day): DayFound {
 export function comingDay(said: DaySaid, today: Day): Day | null {
   switch (said.form) {
     case "wrong":
+    case "either":
     case "monthsAgo":
       return null;
     case "full":

@@ -70,6 +70,10 @@ function plainDigits(line: string, at: number): number {
   return isWhole && end - at <= DIGITS_MAX ? end - at : 0;
 }
 
+/** "28.04.: sold …", "28.04. sold …", "on 28.4.2026": a day with the point behind it that an amount never has there. */
+const DOTTED_DAY = /^(?:0?[1-9]|[12]\d|3[01])\.(?:0?[1-9]|[12]\d|3[01])\.(?:20\d\d)?(?=:|$)/;
+const BEFORE_DAY = /(?:^|;|\bon)\s{0,9}$/i;
+
 function digitsAt(line: string, at: number): number {
   const plain = plainDigits(line, at);
   if (plain > 0) return plain;
@@ -80,6 +84,9 @@ function digitsAt(line: string, at: number): number {
   if (/[-−]/.test(chunk[0]!) && !/[\s(=:]/.test(previous)) return 0;
   // "desk...90" and "screws.75": only after a blank or a sign does a number begin with its point.
   if (chunk[0] === "." && !/[\s(=:$]/.test(previous)) return 0;
+  const dotted = DOTTED_DAY.exec(chunk);
+  if (dotted && (/^:/.test(chunk.slice(dotted[0].length)) || BEFORE_DAY.test(line.slice(0, at))))
+    return dotted[0].length;
   return numberLength(chunk, line.slice(at + chunk.length, at + chunk.length + 2));
 }
 

@@ -156,12 +156,14 @@ function timedAt<Head>(word: Word, norms: readonly string[], at: number, lexer: 
 /** The first letters of "st", "nd", "rd" and "th". */
 const ORDINAL_LETTERS = "snrt";
 
-/** Digits are a day only with a slash, a dash or an ordinal's letters in them ("3rd"), or before "days ago". */
+/** Digits are a day only with a slash, a dash, two points or an ordinal's letters in them ("3rd"), or before "days ago". */
 function couldBeDay(norms: readonly string[], at: number): boolean {
   const word = norms[at]!;
+  let points = 0;
   for (let place = 1; place < word.length; place += 1) {
     const code = word.charCodeAt(place);
-    if (code === 47 || code === 45 || ORDINAL_LETTERS.includes(word[place]!)) return true;
+    if (code === 46) points += 1;
+    if (code === 47 || code === 45 || points === 2 || ORDINAL_LETTERS.includes(word[place]!)) return true;
   }
   return AFTER_DAYS.has(norms[at + 1] ?? "") || norms[at + 2] === "ago" || isDayBeforeMonth(norms, at);
 }
