@@ -55,8 +55,9 @@ export function hasItsOwn(next: Shape, before: Shape, paid = true): boolean {
   if (isDone && (before.duration || (before.supply && before.amount))) return true;
   // "rosa got the sideboard, rest was 220. she tipped me 10": what came in besides is no price.
   if (next.amount && before.amount && before.piece && isIncome(next.head)) return true;
-  // "wardrobe done, sideboard started": each piece with its own verb behind it.
-  const isBehind = next.piece && before.piece && !next.headFirst && !before.headFirst;
+  // "wardrobe done, sideboard started", "gave the stool to a friend, cabinet done": a piece with its own verb behind it.
+  const isAfter = !before.headFirst || isFinish(next.head);
+  const isBehind = next.piece && before.piece && !next.headFirst && isAfter;
   if (isBehind && next.head && before.head) return true;
   // "desk done and started hutch": what is begun is not what is done.
   const isNamed = next.piece && before.piece && next.headFirst;

@@ -93,10 +93,11 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "raised the hutch to 240 bc so many folks want it",
   ],
   [
-    "[because|bc|cuz|cause|coz|since|so_that|as|due_to|thanks_to|given_that|seeing_as|considering >] ;",
+    "[because|bc|cuz|cause|coz|since|so_that|due_to|thanks_to|given_that|seeing_as|considering >] ;",
     "aside",
     "refunded 25 on desk bc the leg wobbles",
   ],
+  ["!well <any> [as !well >] ;", "aside", "refunded 25 on the desk as the leg wobbles"],
   [
     "[with <art>? much|many|way|some|a_few|lots_of? better|nicer|new|good|great|fresh|more photos|photo|pics|pictures|light|lighting]",
     "aside",

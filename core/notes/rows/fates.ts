@@ -2,8 +2,17 @@ import type { OwnerEffect } from "./hands.ts";
 import { INTEREST, SCARCE } from "./laments.ts";
 import type { Row } from "./table.ts";
 
+/** How a piece turned out. */
+export const CAME_OUT =
+  "came_out|came_up|came_along|came_together|turned_out|cleaned_up|polished_up|is_coming_along|coming_along so|really|very|pretty|super|absolutely|just|too|all|surprisingly|quite* <word> <word>? <word>?";
+
 /** What became of a piece beside a sale: a deal fell through, it is done, nobody wants it, it stays with us, is given away or broke. */
 export const FATES: readonly Row<OwnerEffect>[] = [
+  [
+    `<piece> [${CAME_OUT} ,|and|-|so|its|is|now*] <~finish>`,
+    "word",
+    "gave away the stool, bench came out lovely, finished",
+  ],
   [
     "[sale|deal|hold of|on|for <art>?] <piece> … fell_through|fell_thru|cancelled|canceled",
     "word",

@@ -6,6 +6,9 @@ const DONE_WITH = "done|finished|all_done|done_with|finished_with|completed|fini
 const OFF_THE_LIST =
   "take|strike|cross|scratch|remove|pull it|that|them|this off|out|from of? the|our|your|my? list|stock|books|inventory|market|sale_list|for_sale_list";
 
+const NOT_YET =
+  "not_yet|not|isnt|isnt_yet|arent|aint|almost|nearly|next|up_next|after_that|afterwards|needs|need|waiting|left|to_go|has_to|wants|maybe|soon|later|halfway|not_quite|half_done|getting_there|tomorrow|still_to_go|in_progress";
+
 /** What was done, needed, wanted or said beside a note: it takes nothing from it, or is no fact by itself. */
 export const REMARKS: readonly Row<TurnEffect>[] = [
   // What was done to it last, where it is told done in the same breath.
@@ -99,7 +102,7 @@ export const REMARKS: readonly Row<TurnEffect>[] = [
     "bench done, still need to do the desk",
   ],
   [
-    "<piece> <~finish> [finally|now|,|but|and|;|-|.* <art>? <piece> is|are|was|still|just|only|its* not_yet|not|isnt|isnt_yet|arent|aint|almost|nearly|next|needs|need|waiting|left|to_go|has_to|wants|maybe|soon|later|halfway|not_quite|half_done|getting_there|tomorrow|still_to_go|in_progress <word>*] ;",
+    `<piece> <~finish> [finally|now|,|but|and|;|-|.* <art>? <piece> is|are|was|still|just|only|its* ${NOT_YET} <word>*] ;`,
     "word",
     "bench done, desk not quite",
   ],
@@ -109,7 +112,7 @@ export const REMARKS: readonly Row<TurnEffect>[] = [
     "the crib is ready, calling it done",
   ],
   [
-    "<~finish> … <piece> [,|but|and|;|-* <art>? <piece> still|yet|is|isnt* needs|need|next|not|waiting|left|to_go|has_to|wants <word>*] ;",
+    `<~finish> … <piece> [,|but|and|;|-* <art>? <piece> still|yet|is|isnt* ${NOT_YET} <word>* ,|and|then* <art>? <piece>? ${NOT_YET}?] ;`,
     "word",
     "done w the stool, mirror still needs wax",
   ],

@@ -1,4 +1,5 @@
 import type { TurnEffect } from "./afterwards.ts";
+import { CAME_OUT } from "./fates.ts";
 import type { Row } from "./table.ts";
 
 const ERRAND =
@@ -46,7 +47,7 @@ export const TOLD_BESIDE: readonly Row<TurnEffect>[] = [
     "two chairs sold, 35 each, remaining two still listed",
   ],
   [
-    "<~retire>|<sell>|<buy>|<list>|<reprice>|<hold>|<finish>|<start> … <piece> … [,|and|but|though|tho|while|.|;|-* <art>|other* <piece> came_out|came_up|came_along|came_together|turned_out|cleaned_up|polished_up|is_coming_along|coming_along so|really|very|pretty|super|absolutely|just|too|all|surprisingly|quite* <word> <word>? <word>?] ,|.|;|!|and|but|so|though|-? !$",
+    `<~retire>|<sell>|<buy>|<~list>|<reprice>|<hold>|<finish>|<start> … <piece>|$ … [,|and|but|though|tho|while|.|;|-* <art>|other* <piece> ${CAME_OUT}] ,|.|;|!|and|but|so|though|-? !$`,
     "word",
     "trashed the lamp but the desk came out great",
   ],

@@ -1,10 +1,12 @@
-import type { Clause } from "../clause.ts";
+import type { Clause, Tok } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import type { Draft } from "../interpreting/draft.ts";
-import { unclearDraft } from "../interpreting/draft.ts";
+import { draft as madeDraft, unclearDraft } from "../interpreting/draft.ts";
 import { centsIn } from "../slots/money.ts";
 import { HINTS } from "../tokens/sign-bits.ts";
 import { NOT_DONE } from "../unclear.ts";
+import { language } from "../verbs.ts";
+import { US } from "../words/chatter.ts";
 import { ARTICLES } from "../words/filler.ts";
 import { AND } from "../words/links.ts";
 import { FOR_IT } from "../words/mending.ts";
@@ -78,16 +80,38 @@ function after(before: Draft, draft: Draft): Draft {
   const same = sameThing(before, draft);
   if (same) return same;
   const sharesVerb = draft.repeats || draft.trouble?.kind === "noVerb";
-  if (!sharesVerb) return draft;
+  const isTheirs = !sharesVerb && sharesSubject(before, draft);
+  if (!sharesVerb && !isTheirs) return draft;
   const sale =
     before.trouble?.kind === "buyer" ? before.could.find(({ kind }) => kind === "sell") : undefined;
   if (sale) return toSameBuyer(sale, draft);
-  if (before.trouble && AHEAD.has(before.trouble.kind))
+  const isOfAnother = isTheirs && before.trouble?.kind === "anotherPerson" && draft.kind === "buy";
+  if (isOfAnother) return boughtByThem(draft);
+  if (!isTheirs && before.trouble && AHEAD.has(before.trouble.kind))
     return notDone(draft, before.trouble, before.could[0]);
   const by = before.fields["by"];
-  if (by === undefined || !draft.repeats) return draft;
+  if (by === undefined || !(draft.repeats || isTheirs)) return draft;
   for (const each of [draft, ...draft.could]) if (each.dated) each.fields["by"] ??= by;
   return draft;
+}
+
+/** "dad sold the desk 80 and bought a chair 5": a verb joined on without anybody before it is of who did the one before. */
+function sharesSubject(before: Draft, { clause, trouble }: Draft): boolean {
+  const [{ roles: who, unknown }] = before.clause.tokens as [Tok];
+  if (!(who.person || who.actor || unknown)) return false;
+  const first = clause.tokens.find(
+    ({ kind, text, roles }) => kind === "word" && (US.has(text) || !roles.filler),
+  );
+  return (
+    !trouble && first !== undefined && first === clause.head && JOINED.test(between(before.clause, clause))
+  );
+}
+
+/** "bob sold me a chair for 8 and bought the lamp for 20" */
+function boughtByThem(draft: Draft): Draft {
+  const { source: _, ...fields } = draft.fields;
+  const sale = madeDraft("sell", fields, draft.clause, language().grammars.get("sell"));
+  return unclearDraft(draft.clause, { kind: "anotherPerson" }, { could: [sale, draft] });
 }
 
 /** "a lady bought the mirror for 40 and the lamp for 15": whoever bought the first of them. */
@@ -111,10 +135,14 @@ function opensToCome({ trouble, clause }: Draft): boolean {
 
 /** "… and list it at 240": joined on in the same breath, and of no other day. */
 function goesOn(before: Draft, { clause }: Draft): boolean {
-  const end = before.clause.spans[before.clause.tokens.at(-1)!.to - 1]!.end;
-  const joint = clause.line.slice(end, clause.spans[clause.tokens[0]!.from]!.start);
-  return (clause.signs.hints & HINTS.day) === 0 && !/[.;!?]/.test(joint);
+  return (clause.signs.hints & HINTS.day) === 0 && !/[.;!?]/.test(between(before.clause, clause));
 }
+
+const JOINED = /^[\s,]*(?:and|n|&|then|and then|plus|also)\s*$/i;
+
+/** What stands between two clauses, as typed. */
+const between = ({ spans, tokens, line }: Clause, next: Clause): string =>
+  line.slice(spans[tokens.at(-1)!.to - 1]!.end, spans[next.tokens[0]!.from]!.start);
 
 /** The clause as one that has not happened, with what it would be: the like of what the one before it would be. */
 function notDone(draft: Draft, trouble: Trouble, like?: Draft): Draft {

@@ -12,6 +12,7 @@ export const FILLER: readonly string[] = [
   "today",
   "tdy",
   "just now",
+  "as well as",
   "tonight",
   "this morning",
   "this afternoon",

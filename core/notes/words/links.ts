@@ -12,7 +12,7 @@ import { wordSet } from "./words.ts";
 export const AFTER_VERB = wordSet("the a an my me back about out him only just like");
 
 /** Words that may begin another note. */
-export const AND = wordSet("plus +", JOINTS);
+export const AND = wordSet("plus + as_well_as", JOINTS);
 
 /** What joins one more piece to those before it. */
 export const JOINS_PIECES = wordSet(

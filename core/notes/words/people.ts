@@ -157,7 +157,7 @@ export const HOUSEHOLD: ReadonlySet<string> = new Set(
     "missus grandad granddad mam mummy mom mum mama mommy mother ma dad daddy papa pops father pa parents folks wife wifey hubby hubs husband spouse partner " +
     "fiance fiancee boyfriend girlfriend bf gf son sons daughter daughters kid kids child children stepson stepdaughter " +
     "brother bro sister sis siblings stepbrother stepsister stepdad stepmom twin gram grams grammy nan memaw mamaw papaw pawpaw grandma grandpa granny nana gran gramps meemaw mawmaw pappy oma opa abuela abuelo gma gpa " +
-    "grandmother grandfather grandson granddaughter aunt auntie uncle cousin cousins nephew niece inlaws " +
+    "grandmother grandfather grandson granddaughter aunt auntie uncle unc cousin cousins nephew niece inlaws " +
     "father_in_law mother_in_law brother_in_law sister_in_law son_in_law daughter_in_law"
   )
     .split(" ")
