@@ -29,7 +29,8 @@ export function* workingEdit(turn: Turn, text: string): Steps<WorkedEdit> {
   const { age } = ledger;
   const readings = yield* readingMessage(text, today);
   const standing = ledger.standingFactsOf(root);
-  const redone = standing.length > 0 ? yield* redo(turn, standing, mattersOf(readings, today)) : null;
+  const redone =
+    standing.length > 0 ? yield* redo(turn, standing, mattersOf(readings, today, turn.ledger.books)) : null;
   return { readings, redone, today, age };
 }
 

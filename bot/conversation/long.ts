@@ -116,7 +116,8 @@ function takeLines(turn: Turn, lines: readonly string[], from: number): number {
   }
   heard(turn, lines.slice(from, line).join("\n"), readings, from);
   const asked = turn.asked.length;
-  if (readings.length > 0) decideAll(turn, mattersOf(readings, turn.today), { root: turn.root });
+  if (readings.length > 0)
+    decideAll(turn, mattersOf(readings, turn.today, turn.ledger.books), { root: turn.root });
   for (const { id, text } of turn.asked.splice(Math.max(asked, ASKED_MAX))) {
     closeQuestion(turn, id);
     turn.refused.push({ text, line: from, why: "I would have to ask about it: send it by itself." });

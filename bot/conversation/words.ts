@@ -107,5 +107,5 @@ function readNotes(turn: Turn, said: SaidNow, replyRoot: number | undefined): vo
   else if (offer) decideAll(turn, mattersOf([offer], turn.today), { root: turn.root, replyRoot });
   else if (noFact) turn.spoken.push(noFact);
   else if (twin) askWhetherAgain(turn, readings, twin);
-  else decideAll(turn, mattersOf(readings, turn.today), { root: turn.root, replyRoot });
+  else decideAll(turn, mattersOf(readings, turn.today, turn.ledger.books), { root: turn.root, replyRoot });
 }

@@ -1,7 +1,11 @@
-import type { Reading, ReadingOf } from "../notes/reading.ts";
+import type { Books } from "../books/books.ts";
+import type { Mention, Reading, ReadingOf } from "../notes/reading.ts";
 import { isFor } from "../notes/unclear.ts";
+import { bears } from "../notes/verbs.ts";
 import { type Matter, newMatter } from "./decision.ts";
 import { pricedFor } from "./pieces/each.ts";
+import { here } from "./pieces/fits.ts";
+import { matchMention } from "./pieces/match.ts";
 import { byNumbers, mentionsOf } from "./pieces/mentioned.ts";
 
 /* A message as matters, each to be decided once the one before it is settled. */
@@ -9,15 +13,56 @@ import { byNumbers, mentionsOf } from "./pieces/mentioned.ts";
 /**
  * The matters of a message in order: a reading that follows another ("listed it") waits in the one before it.
  */
-export function mattersOf(readings: readonly Reading[], said: string): Matter[] {
+export function mattersOf(readings: readonly Reading[], said: string, books?: Books): Matter[] {
   const matters: Matter[] = [];
-  for (const reading of listsOf(readings)) {
+  const lists = listsOf(readings);
+  const errands = books && lists.length > 1 ? errandsIn(lists, books) : NO_ERRANDS;
+  for (const reading of lists) {
+    if ([...errands.values()].includes(reading)) continue;
+    const errand = errands.get(reading);
+    if (errand) {
+      matters.push({ ...newMatter(reading, said), waiting: [{ ...errand, follows: true } as Reading] });
+      continue;
+    }
     const last = matters.findLast((matter) => hasPieces(matter.reading));
     if (last && (reading.follows || isWorkOn(reading, last.reading))) last.waiting.push(reading);
     else matters.push(newMatter(reading, said));
   }
   return matters;
 }
+
+const NO_ERRANDS: ReadonlyMap<Reading, Reading> = new Map();
+
+/** "18 miles for the hutch; hutch bought 45": what was done for a piece that only a later clause buys waits for it. */
+function errandsIn(readings: readonly Reading[], books: Books): ReadonlyMap<Reading, Reading> {
+  const errands = new Map<Reading, Reading>();
+  for (let at = 0; at < readings.length - 1; at += 1) {
+    const reading = readings[at]!;
+    const [mention, ...others] = reading.missing ? [] : mentionsOf(reading);
+    if (!mention?.name || others.length > 0 || !bears(reading.kind, "piece or none")) continue;
+    const bought = readings.slice(at + 1).find((later) => !errands.has(later) && isBoughtBy(later, mention));
+    if (bought && !isOnBooks(mention, books)) errands.set(bought, reading);
+  }
+  return errands;
+}
+
+/** A purchase of it, or what may be one: "the hutch itself was 45". */
+function isBoughtBy(later: Reading, { name = "", count }: Mention): boolean {
+  const bought =
+    later.kind === "unclear" && isVerbless(later) ? later.could!.find(({ kind }) => kind === "buy") : later;
+  if (!bought || !(bought.kind === "buy" || (bought.kind === "mend" && bought.to?.amount !== undefined)))
+    return false;
+  const [piece, ...others] = bought.kind === "mend" ? (bought.of?.pieces ?? []) : mentionsOf(bought);
+  const isNamed =
+    piece?.name &&
+    (name === piece.name || name.endsWith(` ${piece.name}`) || piece.name.endsWith(` ${name}`));
+  return Boolean(isNamed) && others.length === 0 && (piece!.count ?? 1) === (count ?? 1);
+}
+
+const isOnBooks = (mention: Mention, books: Books): boolean => {
+  const { kind } = matchMention(mention, books, here, new Set());
+  return kind !== "none" && kind !== "unfit";
+};
 
 /** "rummage sale: chair 15, 2 lamps 3 each": what has no verb in one line is asked about once, and not piece by piece. */
 function listsOf(readings: readonly Reading[]): Reading[] {

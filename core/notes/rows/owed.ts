@@ -148,7 +148,7 @@ export const OWED: readonly Row<NumberEffect>[] = [
     "sold both chairs 130, 30 owed friday",
   ],
   [
-    "[with|and|but? <art>? other|last|remaining|rest|another|only? $ of_it|of_that|of_which|of_the_total|more? is|are|was? still|is? owed|owing|outstanding|to_come|left_to_pay|to_go|unpaid|hasnt_been_paid|not_paid_yet|not_been_paid|yet_to_come to? me|us?] !with",
+    "[with|and|but? <art>? other|last|remaining|rest|another|only? $ of_it|of_that|of_which|of_the_total|more? is|are|was? still|is? owed|owing|outstanding|to_come|left_to_pay|to_go|unpaid|hasnt_been_paid|not_paid_yet|not_been_paid|yet_to_come to? me|us?] !with|get|grab|fetch|pick|pick_up|collect|haul|see|look",
     "owed",
     "sold desk 200, 50 still owed",
   ],

@@ -12,6 +12,7 @@ export const FILLER: readonly string[] = [
   "today",
   "tdy",
   "just now",
+  "itself",
   "as well as",
   "tonight",
   "this morning",
