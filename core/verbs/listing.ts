@@ -162,10 +162,12 @@ export const list = defineVerb({
         without: ["moneyFirst", "supply", "duration"],
         light: true,
       },
-      // "desk done and up for 145": of the piece just told of.
+      // "desk done and up for 145", "finished it and priced it at 145": of the piece just told of.
       {
         say: [
-          ...phrases("up_for up_at is_up_for is_up_at its_up_for its_up_at"),
+          ...phrases(
+            "up_for up_at is_up_for is_up_at its_up_for its_up_at priced priced_it priced_them tagged_it_at",
+          ),
           ...["its online", "its live"].flatMap((where) => [`${where} for`, `${where} at`]),
           "now up for",
           "now up at",

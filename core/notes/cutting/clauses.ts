@@ -70,6 +70,11 @@ function addPart(
     return;
   }
   const shape = shapeOf(part);
+  // "bought a chest for 30, and some knobs for it, 8": its price stands behind one more comma.
+  if (isSupplyPricedNext(shape, last, following)) {
+    cuts.push({ tokens: part });
+    return;
+  }
   const isOfNextDay = headingDayEnd(part, 0) > 0;
   if (isOutweighed(last, joint)) {
     last.tokens = part;
@@ -115,6 +120,16 @@ function addPart(
     tokens: part,
     ...(way !== "own" && !isOfNextDay && verb ? { repeats: verb, ...(behind ? { behind } : {}) } : {}),
   });
+}
+
+/** A thing of a cost whose price stands alone behind a comma, beside a clause that has a price of its own. */
+function isSupplyPricedNext(
+  { supply, amount, piece, head, duration }: Shape,
+  last: Cut,
+  following: Segment | undefined,
+): boolean {
+  if (!supply || amount || piece || head || duration || !following) return false;
+  return isComma(following.joint) && following.tokens.every(isAmount) && shapeOf(last.tokens).amount;
 }
 
 /** "undo, mirror still needs glue": behind its mark only why is told. */

@@ -189,7 +189,8 @@ export function joins(
   const isPriced = before.amount || before.free;
   if (standsAlone(next, { ...before, amount: isPriced, head: verb }, facts, joint)) return "own";
   // "bought desk 20, 3 stools 5 each and a lamp for nothing"
-  if (next.piece && (next.amount || next.free) && isPriced && verb && before.piece) return "repeat";
+  if (next.piece && (next.amount || next.free) && isPriced && verb && (before.piece || before.pronoun))
+    return "repeat";
   if (next.piece && next.buyer && before.piece && before.buyer && verb) return "repeat";
   // "bought a rocker at the thrift store and a lamp 8 at the yard sale": two places, two purchases.
   if (next.piece && next.place && before.piece && before.place && verb && takesSlot(verb, "price", facts))

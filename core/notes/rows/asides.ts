@@ -97,6 +97,11 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "aside",
     "refunded 25 on desk bc the leg wobbles",
   ],
+  [
+    "$ [,? like|just_like|same_as|as <art>? one|ones|other|others|last|first|previous one|ones|pair? before|last_time|got|did|was|went_for|fetched|sold_for?] ;",
+    "aside",
+    "listed it 85 like the one before",
+  ],
   ["!well <any> [as !well >] ;", "aside", "refunded 25 on the desk as the leg wobbles"],
   [
     "[with <art>? much|many|way|some|a_few|lots_of? better|nicer|new|good|great|fresh|more photos|photo|pics|pictures|light|lighting]",

@@ -3,13 +3,14 @@ import { INTEREST, SCARCE } from "./laments.ts";
 import type { Row } from "./table.ts";
 
 /** How a piece turned out. */
-export const CAME_OUT =
-  "came_out|came_up|came_along|came_together|turned_out|cleaned_up|polished_up|is_coming_along|coming_along so|really|very|pretty|super|absolutely|just|too|all|surprisingly|quite* <word> <word>? <word>?";
+export const COMES = "came_out|came_up|came_along|came_together|turned_out";
+export const HOW =
+  "so|really|very|pretty|super|absolutely|just|too|all|surprisingly|quite* <word> <word>? <word>?";
 
 /** What became of a piece beside a sale: a deal fell through, it is done, nobody wants it, it stays with us, is given away or broke. */
 export const FATES: readonly Row<OwnerEffect>[] = [
   [
-    `<piece> [${CAME_OUT} ,|and|-|so|its|is|now*] <~finish>`,
+    `<piece> [${COMES} ${HOW} ,|and|-|so|its|is|now*] <~finish>`,
     "word",
     "gave away the stool, bench came out lovely, finished",
   ],

@@ -71,7 +71,7 @@ const ACTORS: readonly Row<OwnerEffect>[] = [
     "mike put 40 down on the sofa and bought the lamp for 15",
   ],
   [
-    "<sell>|<hold> … ,|and|&|.|then [he|she|they|who also|then|even? bought|took|grabbed|got|picked_up] <art>? <piece>",
+    "<sell>|<hold> … ,|and|&|.|then [he|she|they|who also|then|even? bought|took|grabbed|got|picked_up] !a|an <art>? <piece>",
     "sold",
     "sold desk 90 to a couple, they also bought the lamp 15",
   ],

@@ -1,5 +1,5 @@
 import type { TurnEffect } from "./afterwards.ts";
-import { CAME_OUT } from "./fates.ts";
+import { COMES, HOW } from "./fates.ts";
 import type { Row } from "./table.ts";
 
 const ERRAND =
@@ -47,7 +47,7 @@ export const TOLD_BESIDE: readonly Row<TurnEffect>[] = [
     "two chairs sold, 35 each, remaining two still listed",
   ],
   [
-    `<~retire>|<sell>|<buy>|<~list>|<reprice>|<hold>|<finish>|<start> … <piece>|$ … [,|and|but|though|tho|while|.|;|-* <art>|other* <piece> ${CAME_OUT}] ,|.|;|!|and|but|so|though|-? !$`,
+    `<~retire>|<sell>|<buy>|<~list>|<reprice>|<hold>|<finish>|<start> … <piece>|$ … [,|and|but|though|tho|while|.|;|-* <art>|other* <piece> ${COMES}|cleaned_up|polished_up|is_coming_along|coming_along ${HOW}] ,|.|;|!|and|but|so|though|-? !$`,
     "word",
     "trashed the lamp but the desk came out great",
   ],

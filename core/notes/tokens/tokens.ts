@@ -184,7 +184,11 @@ const OPENS_NOTE: ReadonlySet<string> = new Set([".", ";"]);
 
 /** "one dresser", "one of the chairs"; "the last one" counts nothing. */
 function countsSomething<Head>(norms: readonly string[], at: number, lexer: Lexer<Head>): boolean {
-  if (norms[at + 1] === "of") return true;
+  if (norms[at + 1] === "of") {
+    // "off one of the barbacks": somebody, and no number of pieces.
+    const isWhom = /^(?:off|from|to|by|with)$/.test(norms[at - 1] ?? "");
+    return !isWhom || lexer.lexicon.longest(norms, at + 3)?.roles.noun !== undefined;
+  }
   const roles = lexer.lexicon.longest(norms, at + 1)?.roles;
   return roles?.noun !== undefined || roles?.trait === true || roles?.supply !== undefined;
 }
