@@ -2,7 +2,7 @@ import type { Clause, Tok } from "../clause.ts";
 import { asSaid, claim, placeAfter, placeBefore } from "../clause.ts";
 import { lastWord } from "../tokens/text.ts";
 import {
-  BEFORE_NAME,
+  DETERMINERS,
   ENDS_BEFORE_PIECE,
   ENDS_SOURCE,
   JOINS_NAME,
@@ -68,11 +68,11 @@ function isEndAfter(clause: Clause, at: number): boolean {
 
 /** The place of the first token from `start` on that is no article. */
 export const afterArticles = (tokens: readonly Tok[], start: number): number =>
-  placeAfter(tokens, start, BEFORE_NAME);
+  placeAfter(tokens, start, DETERMINERS);
 
 /** The place of the last token up to `end` that is no article; -1 where there is none. */
 export const beforeArticles = (tokens: readonly Tok[], end: number): number =>
-  placeBefore(tokens, end, BEFORE_NAME);
+  placeBefore(tokens, end, DETERMINERS);
 
 const isSaidInPassing = ({ text, roles }: Tok): boolean =>
   roles.filler === true && !roles.place && !/^sales?$/.test(text);
@@ -164,7 +164,7 @@ export const method: Fill = (clause) => {
     } else if (token.text === "via" || token.text === "by") {
       const next = tokens[at + 1];
       if (next?.roles.method) claim(token);
-      if (!next || next.claimed || next.kind !== "word" || next.roles.method || BEFORE_NAME.has(next.text))
+      if (!next || next.claimed || next.kind !== "word" || next.roles.method || DETERMINERS.has(next.text))
         return;
       // "by … card": what stands between is not understood.
       if (next.text.includes(" ") || tokens[at + 2]?.roles.method) return;

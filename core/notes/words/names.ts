@@ -75,7 +75,7 @@ export const JOINS_NAME = wordSet("at on in with from to");
 export const ENDS_BEFORE_PIECE = wordSet("on at from to");
 
 /** What is left off before and behind a name. */
-export const BEFORE_NAME = wordSet("the a an my our this that some");
+export const DETERMINERS = wordSet("the a an my our this that some");
 
 /** Words that are no buyer and no source. */
 export const NO_NAMES = wordSet(
