@@ -29,9 +29,11 @@ export function mendOfNewest(reading: Mend | Fix, desk: Looking): Reading | null
   // "i never listed the trunk" names what it is about.
   const isSaid = reading.removed === true || to?.by !== undefined;
   const isNamed = isSaid && (reading.of?.pieces ?? reading.of?.what) !== undefined;
-  const isNear = (each: Fact) => (isNamed ? past.isToday(each) : each.root === root);
+  // "returned two of the pulls, got 8.10 back" names what was spent, however long ago.
+  const isSpent = to?.more !== undefined && reading.of?.what !== undefined;
+  const isNear = (each: Fact) => isSpent || (isNamed ? past.isToday(each) : each.root === root);
   const fact = past.newest((each) => isNear(each) && isAbout(each, reading, desk));
-  if (!fact || (bare && past.replied === null && !past.isToday(fact))) return null;
+  if (!fact || (bare && !isSpent && past.replied === null && !past.isToday(fact))) return null;
   const of = { fact: fact.id };
   if (to?.who !== undefined) return { ...rest, of, to: whoIn(fact, to.who)! };
   if (to?.swap) return { ...rest, of, to: { [nameField(fact, to.swap.then)!]: to.swap.now } };

@@ -5,6 +5,12 @@ import { tableOf } from "./table.ts";
 const COUPON = "coupon|discount|rebate|voucher";
 const OFF = "never_mind|nevermind|nvm|nope|no|oh|ugh|well|sorry|scratch_that|actually";
 
+/** What was bought, or part of it, taken back to the shop. */
+const WE_WHO = "just|i|we|dad|mom|also|and*";
+const SOME_OF = "the|my|a|an|one|extra|wrong|spare|unused|leftover|other|half|$|of*";
+const THEN = ",|and|-|for|.|;|so|i|we|they|store|shop*";
+const SHOP = "the? store|shop|hardware_store|they";
+
 /**
  * What a whole line makes of the newest note, the part in brackets being all that it says beside pieces. Its amount was
  * so much "more" or "less"; "half" of it was for the piece behind it; it was for that piece "also"; it is "split" over
@@ -54,14 +60,29 @@ const ROWS: readonly Row<"more" | "less" | "half" | "also" | "split" | "undone" 
   ["^ [it_was|that_was? $ less_than that|it|i_said] ;", "less", "2 less than that"],
   ["^ [it_was|that_was $ less] ;", "less", "it was 5 less"],
   [
-    "^ [just|i|we|dad|mom* returned|took_back|took|brought_back|brought the|my|a|an|one|extra|wrong|spare|unused|leftover|$|of|two|three|half* <supply> back? ,|and|-|for|.|;* i|we|they|the|store|shop|place* got|gave|refunded|paid|for|was|of? me|us? a? $ back|refund|refunded|credit|store_credit|off_it?] ;",
+    `^ [${WE_WHO} returned|took_back|brought_back ${SOME_OF} <supply> ${THEN} got|gave|refunded me|us? a? $ back|refund|refunded|credit|store_credit?] ;`,
     "less",
     "returned two of the pulls, got 8.10 back",
   ],
   [
-    "^ [store|shop|the_store|the_shop|they refunded|gave me|us? back? $ back? for|on the|my|a|an|one|extra|wrong|spare|two|three|$|of* <supply> that|which? i|we? returned|took_back|brought_back?] ;",
+    `^ [${WE_WHO} returned|took_back|brought_back ${SOME_OF} <supply> ${THEN} $ back|refund|refunded|credit|store_credit] ;`,
+    "less",
+    "returned one of the brackets, 3 refunded",
+  ],
+  [
+    `^ [${WE_WHO} took|brought ${SOME_OF} <supply> back ${THEN} got|gave|refunded me|us? a? $ back|refund|refunded|credit|store_credit?] ;`,
+    "less",
+    "brought the varnish back and they gave me 22",
+  ],
+  [
+    `^ [${SHOP} refunded me|us? $ for|on ${SOME_OF} <supply>] ;`,
     "less",
     "store refunded me 9 for the wrong knobs",
+  ],
+  [
+    `^ [${SHOP} gave me|us? $ back for|on ${SOME_OF} <supply>] ;`,
+    "less",
+    "the store gave me 8.20 back for two knobs",
   ],
   [`^ [minus|less the|a|my? $ for|with|from? a|the|my? ${COUPON}] ;`, "less", "minus the 5 coupon"],
   [`^ [$ off|less with|from|for a|the|my? ${COUPON}] ;`, "less", "5 off with the coupon"],
