@@ -120,7 +120,8 @@ function wholePrice(token: Tok, made: Draft): number | null {
   return cents === null || count === null ? null : cents * count;
 }
 
-const FEE = /(?:^|\s)fees?$|^(?:commission|cut)$/;
+const FEE =
+  /(?:^|\s)fees?$|^(?:commission|cut|shop|site|website|app|booth|mall|store|platform|consignment|consigner|auction|card)$/;
 
 /** "10% fee", "fee of 10%": a share of the price; whether there is one. */
 export function fillFeeShare(made: Draft, { tokens }: Clause): boolean {
@@ -132,6 +133,8 @@ export function fillFeeShare(made: Draft, { tokens }: Clause): boolean {
   const word = [tokens[behind], tokens[before]].find((token) => FEE.test(token?.text ?? ""));
   if (!word) return false;
   claim(tokens[at]!, word);
+  // "for the booth" is nobody who bought it.
+  if (made.fields["buyer"] === word.text) delete made.fields["buyer"];
   for (const token of tokens) if (/^(?:minus|less|after)$/.test(token.text)) claim(token);
   made.fields["fee"] = percentOf(tokens[at]!.percent!, price);
   return true;

@@ -5,6 +5,7 @@ import { pieceToken } from "../tokens/token.ts";
 import { bears } from "../verbs.ts";
 import { ARTICLES } from "../words/filler.ts";
 import { AND } from "../words/links.ts";
+import { FOR_NOTHING } from "../words/money.ts";
 import {
   AS_ONE,
   EACH_ONE,
@@ -106,8 +107,17 @@ function moreAlike(tokens: readonly Tok[], at: number): Found | null {
   let to = at + (isOne ? 1 : 2);
   while (LIKE_IT.has(tokens[to]?.text ?? "")) to += 1;
   const isPlain = to === at + 1 && words.length === 0;
-  return isPlain || !isPriced(tokens, to) ? null : { mention: { alike: true, count }, to };
+  return isPlain || !(isPriced(tokens, to) || isFrom(tokens, to))
+    ? null
+    : { mention: { alike: true, count }, to };
 }
+
+/** "found another one on the curb", "got us another one free" */
+const isFrom = (tokens: readonly Tok[], to: number): boolean =>
+  tokens
+    .slice(to, to + PLACE_REACH)
+    .some(({ text, roles }) => roles.place !== undefined || FOR_NOTHING.has(text));
+const PLACE_REACH = 3;
 
 /** "4 of them", "one of those", "half of them", "one is done". */
 function countedOf(tokens: readonly Tok[], at: number): Found | null {

@@ -142,7 +142,8 @@ const ACTORS: readonly Row<OwnerEffect>[] = [
     "buck was a no show on the buffet",
   ],
   [
-    "^ one|me? [<art>? <opinion>|<trait>* <person>|<new>|<place> &|and? <new>|<person>?] " + GETS,
+    "^ one|me? [<art>? <opinion>|<trait>* !bank|lender|servicer <person>|<new>|<place> &|and? <new>|<person>?] " +
+      GETS,
     "buyer",
     "bob bought the desk 120",
   ],

@@ -89,7 +89,7 @@ export const PARTS: readonly Row<OwnerEffect>[] = [
     "fee",
     "desk listing fee 3",
   ],
-  ["^ <art>? [bank] charged|dinged|fined|docked me|us? <art>? $", "fee", "bank dinged me 12"],
+  ["^ <art>? [bank] charged|dinged|fined|docked|took|kept me|us? <art>? $", "fee", "bank dinged me 12"],
   [
     "^ <art>? bank [charged|dinged|hit|fined|docked me|us? with|for|a|an|another*] $",
     "word",

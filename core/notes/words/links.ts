@@ -92,7 +92,9 @@ export const WHOSE = wordSet("the her his their my that");
 export const SPENT_ON = wordSet("on for in");
 
 /** What may stand between a percent and its fee. */
-export const FEE_JOINTS = wordSet("of in for the a was is at selling listing platform");
+export const FEE_JOINTS = wordSet(
+  "of in for the a was is at to selling listing platform takes took keeps kept gets charges",
+);
 
 /** What a way of paying may stand behind. */
 export const BY = wordSet("by in via with w");
