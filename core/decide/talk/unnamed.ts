@@ -106,8 +106,25 @@ const AS_LISTED: readonly string[] = ["as listed", "asking", "at asking", "full 
 
 const AS_OFFERED: readonly string[] = ["as offered", "his offer", "her offer", "their offer", "the offer"];
 
+const AS_BEFORE: readonly string[] = ["as before", "same", "same price", "same as before", "the same", "as it was"];
+
+/** "put the dresser back up": what it was listed at, on a button. */
+function withPriceBefore(ask: Ask, reading: Reading, desk: Omit<Desk, "confirmed">): Ask {
+  const listed = askingPriceOf(reading, desk, listPriceOf);
+  if (!listed) return ask;
+  const missing = reading.missing?.filter((field) => field !== "price") ?? [];
+  const change = { price: listed.price, missing } as Partial<Reading>;
+  const choice: Choice = {
+    label: `${show(listed.price)}, as before`,
+    words: [...AS_BEFORE],
+    effect: { kind: "settle", change },
+  };
+  return { ...ask, choices: [choice, ...ask.choices] };
+}
+
 /** The question for a sale's price, with what was offered or agreed on for its pieces, or what they are listed at, on a button. */
 export function withAskingPrice(ask: Ask, reading: Reading, desk: Omit<Desk, "confirmed">): Ask {
+  if (ask.wants === "price" && reading.kind === "list") return withPriceBefore(ask, reading, desk);
   const isAsked = ask.wants === "price" && reading.kind === "sell";
   const asked = isAsked && askingPriceOf(reading, desk, (pieces) => goingPrice(desk.books, pieces));
   if (!asked) return ask;

@@ -1,5 +1,6 @@
 import type { Books } from "../../books/books.ts";
 import type { Fact } from "../../books/facts.ts";
+import { listPriceOf } from "../../books/shares.ts";
 import { isOfWhat } from "../../mending/meant.ts";
 import { mendOfNewest, mendOfRestated } from "../../mending/newest.ts";
 import type { Again, Back, Mention, Reading } from "../../notes/reading.ts";
@@ -29,6 +30,8 @@ export function goneOn(reading: Reading, desk: Omit<Desk, "confirmed">, deciding
   if ("restated" in back) return mendOfRestated(reading, desk);
   if ("could" in back) return ofSpoken(reading, back, desk, deciding);
   const { again } = back;
+  const relisted = atOwnPrice(reading, desk.books);
+  if (relisted) return relisted;
   const fact = meantAgain(again, desk);
   const fields = fact && onceMore(fact, again, desk.books, deciding);
   if (!fields) return null;
@@ -49,6 +52,15 @@ export function goneOn(reading: Reading, desk: Omit<Desk, "confirmed">, deciding
   if (each) return times;
   // "2 more at 30": in all, or of each.
   return eitherOf([once, times], reading, "priceOfBoth");
+}
+
+/** "listed the oak dresser again, same price": the one that it was listed at itself, whatever else was listed since. */
+function atOwnPrice(reading: Reading, books: Books): Reading | null {
+  if (reading.kind !== "list" || !reading.missing?.includes("price")) return null;
+  const [mention, ...more] = mentionsOf(reading);
+  const match = mention && more.length === 0 ? matchMention(mention, books, here, new Set()) : null;
+  const price = match?.kind === "found" ? listPriceOf(match.pieces.map((number) => books.pieces.get(number)!)) : null;
+  return price === null ? null : { ...reading, price, missing: [] };
 }
 
 /** "and a mirror for 10" behind a purchase, "and the other one 140" behind a listing: where it can be one more of these. */
