@@ -5,7 +5,6 @@ import { pieceToken } from "../tokens/token.ts";
 import { bears } from "../verbs.ts";
 import { ARTICLES } from "../words/filler.ts";
 import { AND } from "../words/links.ts";
-import { FOR_NOTHING } from "../words/money.ts";
 import {
   AS_ONE,
   EACH_ONE,
@@ -112,11 +111,9 @@ function moreAlike(tokens: readonly Tok[], at: number): Found | null {
     : { mention: { alike: true, count }, to };
 }
 
-/** "found another one on the curb", "got us another one free" */
+/** "found another one on the curb"; "got the second one free" is told of the first one's price. */
 const isFrom = (tokens: readonly Tok[], to: number): boolean =>
-  tokens
-    .slice(to, to + PLACE_REACH)
-    .some(({ text, roles }) => roles.place !== undefined || FOR_NOTHING.has(text));
+  tokens.slice(to, to + PLACE_REACH).some(({ roles }) => roles.place !== undefined);
 const PLACE_REACH = 3;
 
 /** "4 of them", "one of those", "half of them", "one is done". */
