@@ -106,7 +106,14 @@ const AS_LISTED: readonly string[] = ["as listed", "asking", "at asking", "full 
 
 const AS_OFFERED: readonly string[] = ["as offered", "his offer", "her offer", "their offer", "the offer"];
 
-const AS_BEFORE: readonly string[] = ["as before", "same", "same price", "same as before", "the same", "as it was"];
+const AS_BEFORE: readonly string[] = [
+  "as before",
+  "same",
+  "same price",
+  "same as before",
+  "the same",
+  "as it was",
+];
 
 /** "put the dresser back up": what it was listed at, on a button. */
 function withPriceBefore(ask: Ask, reading: Reading, desk: Omit<Desk, "confirmed">): Ask {

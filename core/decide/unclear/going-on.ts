@@ -59,7 +59,8 @@ function atOwnPrice(reading: Reading, books: Books): Reading | null {
   if (reading.kind !== "list" || !reading.missing?.includes("price")) return null;
   const [mention, ...more] = mentionsOf(reading);
   const match = mention && more.length === 0 ? matchMention(mention, books, here, new Set()) : null;
-  const price = match?.kind === "found" ? listPriceOf(match.pieces.map((number) => books.pieces.get(number)!)) : null;
+  const price =
+    match?.kind === "found" ? listPriceOf(match.pieces.map((number) => books.pieces.get(number)!)) : null;
   return price === null ? null : { ...reading, price, missing: [] };
 }
 
