@@ -1,5 +1,5 @@
 import type { Fact } from "../../core/books/facts.ts";
-import { onward } from "../../core/decide/decide.ts";
+import { besideKnown, onward } from "../../core/decide/decide.ts";
 import type { Desk } from "../../core/decide/decision.ts";
 import { ofKnownBuyer } from "../../core/decide/names/buyer.ts";
 import { lentBack } from "../../core/decide/names/lent-back.ts";
@@ -8,6 +8,7 @@ import { ofBouncedCheck, ofPastBuyer } from "../../core/mending/by-buyer.ts";
 import { meansAny, mendOfGone } from "../../core/mending/mend.ts";
 import { ofMisnoted } from "../../core/mending/misnoted.ts";
 import type { Past } from "../../core/mending/past.ts";
+import { readMessage } from "../../core/notes/read.ts";
 import type { Reading } from "../../core/notes/reading.ts";
 import { couldOf } from "../../core/notes/unclear.ts";
 import { OF_MORE_NOTES } from "../../core/notes/words/mending.ts";
@@ -26,8 +27,15 @@ export function talkingDesk(turn: Turn, replyRoot: number | undefined): TalkingD
   return { ...deskOf(turn), talk: talkOf(turn, replyRoot), past: pastOf(turn, replyRoot) };
 }
 
-/** What a message means by what was said before it, or by the message replied to, where it says little by itself. */
+/** What a message means by what was said before it, by the message replied to, and by the sums on the books. */
 export function goneOn(text: string, readings: readonly Reading[], desk: TalkingDesk): readonly Reading[] {
+  const on = fromBefore(text, readings, desk);
+  const read = (rest: string) => fromBefore(rest, readMessage(rest, desk.today), desk);
+  return besideKnown(text, on, desk, read) ?? on;
+}
+
+/** What a message means by what was said before it, where it says little by itself. */
+function fromBefore(text: string, readings: readonly Reading[], desk: TalkingDesk): readonly Reading[] {
   const sure = readings.length === 1 ? mendOfGone(readings[0]!, desk) : null;
   if (sure) return [sure];
   const isDone = readings.length > 0 && readings.every((each) => isCorrection(each, desk));

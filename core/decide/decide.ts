@@ -48,6 +48,7 @@ import {
 import { isDeposit, isNewPrice, isNewWork } from "./unclear/fitting-sums.ts";
 import { goneOn } from "./unclear/going-on.ts";
 import { byTheSame, householdQuestion } from "./unclear/household.ts";
+import { besideKnownSums } from "./unclear/known-sums.ts";
 import { askOfOffer, isDeclined, offerIn } from "./unclear/offers.ts";
 import { dayOfBefore, orBefore, restOfHeld } from "./unclear/or-before.ts";
 import { askOfList, askWhich, type Deciding, labelOfWhole, standingOf } from "./unclear/whole.ts";
@@ -124,6 +125,19 @@ export function wholeLabel(reading: Reading, desk: Omit<Desk, "confirmed">): str
 /** The reading that a message is by what stood before it, where it says little by itself; null where nothing fits. */
 export const onward = (reading: Reading, desk: Omit<Desk, "confirmed">): Reading | null =>
   goneOn(reading, desk, deciding);
+
+/** What a message of several sums says beside those that the books know; null where that settles nothing. */
+export const besideKnown = (
+  text: string,
+  readings: readonly Reading[],
+  desk: Omit<Desk, "confirmed">,
+  read: (rest: string) => readonly Reading[],
+): readonly Reading[] | null =>
+  besideKnownSums(text, readings, desk, {
+    read,
+    meant: (reading) => meant(newMatter(reading, desk.today), desk).reading,
+    deciding,
+  });
 
 const deciding: Deciding = { decide: decideWhole, verbOf };
 

@@ -39,6 +39,8 @@ declare module "../notes/reading.ts" {
       atAsking?: true;
       /** "got the 30": a sum that was spoken of before, so that it may be what was owed. */
       isKnownSum?: true;
+      /** What it cost was said beside the price. */
+      costSaid?: true;
     };
   }
 }

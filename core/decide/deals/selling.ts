@@ -149,7 +149,7 @@ function priceQuestion(reading: ReadingOf<"sell">, pieces: Pieces, desk: Desk): 
     return { ...ask, wants: "price" };
   }
   const cost = pieces.reduce((sum, piece) => sum + costOf(piece), 0);
-  if (price < cost && !desk.confirmed.includes("under cost")) {
+  if (price < cost && !reading.costSaid && !desk.confirmed.includes("under cost")) {
     const prompt = `${show(price)} is under what it cost, ${show(cost)}. Is that right?`;
     return {
       ...confirmation(prompt, { label: `Yes, ${show(price)}`, confirm: "under cost" }),

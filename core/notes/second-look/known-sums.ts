@@ -1,0 +1,174 @@
+import type { Cents } from "../../money.ts";
+import type { Tok } from "../clause.ts";
+import { lexedOf } from "../lexed.ts";
+import { centsIn } from "../slots/money.ts";
+import { meantBy } from "../tokens/meant.ts";
+import { wordsOf } from "../tokens/text.ts";
+import { language } from "../verbs.ts";
+import {
+  AROUND_KNOWN,
+  CHANGED_HANDS,
+  HAGGLED_OVER,
+  JOINS_KNOWN,
+  KNOWN_BY,
+  type Known,
+  PART_PAID,
+  THEIR_DOING,
+} from "../words/known-sums.ts";
+import { ARTICLES_WIDE } from "../words/links.ts";
+
+/*
+ * A text with several sums, where all but one may be no price: beside words of what a piece is listed at, what it cost, what
+ * was put down for it or is left to pay. Which of them it is only the books can tell; here is what each may be by its words,
+ * and the text without those that are.
+ */
+
+/** A sum of a text, what it may be beside the price by the words around it, and where those stand. */
+export interface SumSaid {
+  cents: Cents;
+  known: ReadonlySet<Known>;
+  /** Its words tell of haggling: of a deal, and of no other price than that. */
+  isHaggled: boolean;
+  /** The tokens that go with it, by their places. */
+  places: ReadonlySet<number>;
+}
+
+/** The sums of a text, and the text without some of them, in each way in which what is left may be joined. */
+export interface Summed {
+  sums: readonly SumSaid[];
+  without(sums: readonly SumSaid[]): string[];
+}
+
+/** Beyond, a text is a list of notes. */
+const TOKENS_MAX = 40;
+const SUMS_MAX = 4;
+
+/** The sums of a text of several; null where it is no such text, or a number in it is no sum. */
+export function summedIn(text: string): Summed | null {
+  const meant = meantBy(text, wordsOf(text), language().lexer);
+  const { tokens } = lexedOf(meant);
+  const at = tokens.flatMap((token, place) => (isAmount(token) ? [place] : []));
+  if (tokens.length > TOKENS_MAX || at.length < 2 || at.length > SUMS_MAX) return null;
+  const sums = at.flatMap((place) => {
+    const cents = centsIn(tokens[place]!);
+    return cents === null || tokens[place]!.each ? [] : [sumAt(tokens, place, cents)];
+  });
+  if (sums.length < at.length) return null;
+  const typed = (token: Tok | string): string =>
+    typeof token === "string"
+      ? token
+      : text.slice(meant.words[token.from]!.start, meant.words[token.to - 1]!.end);
+  return {
+    sums,
+    without: (out) =>
+      withoutPlaces(tokens, out).map((part) =>
+        part
+          .map(typed)
+          .join(" ")
+          .replace(/ ([,.;!?])/g, "$1"),
+      ),
+  };
+}
+
+const isAmount = ({ kind }: Tok): boolean => kind === "amount";
+
+function sumAt(tokens: readonly Tok[], at: number, cents: Cents): SumSaid {
+  // "the 80 buffet": nothing goes with it but itself.
+  const isOfPiece = tokens[at + 1]?.kind === "piece" && ARTICLES_WIDE.has(tokens[at - 1]?.text ?? "");
+  const from = isOfPiece ? at - 1 : firstAround(tokens, at);
+  const behind = lastAround(tokens, at);
+  // What runs on to the next sum goes with that, and tells at most what lies between the two.
+  const isRunOn = tokens[behind + 1] !== undefined && isAmount(tokens[behind + 1]!);
+  const to = isRunOn ? at : behind;
+  const said = saidIn(tokens, from, to, at);
+  const isTheirs = THEIR_DOING.test(said) || isSomebody(tokens[from - 1]);
+  const known = new Set<Known>();
+  for (const [name, words] of Object.entries(KNOWN_BY) as [Known, RegExp][])
+    if (words.test(name === "between" ? saidIn(tokens, from, behind, at) : said)) known.add(name);
+  if (isTheirs || PART_PAID.test(said)) known.delete("cost");
+  if (isOfAnother(tokens, from)) known.delete("was");
+  const isHaggled = HAGGLED_OVER.test(said);
+  const places = new Set<number>();
+  for (
+    let place = isOfPiece ? at : withSubject(tokens, from, isHaggled);
+    place <= (isHaggled ? behind : to);
+    place += 1
+  )
+    if (tokens[place]!.kind !== "piece") places.add(place);
+  return { cents, known, isHaggled, places };
+}
+
+/** "gas 30, lunch was 45": what such a sum is of was not spoken of before. */
+function isOfAnother(tokens: readonly Tok[], from: number): boolean {
+  const of = tokens[from - 1];
+  if (of === undefined || JOINS_KNOWN.has(of.text)) return false;
+  return !isThing(of) || tokens.slice(0, from - 1).some(isThing);
+}
+
+const isThing = ({ kind, roles }: Tok): boolean => kind === "piece" || roles.supply !== undefined;
+
+/** The words around a sum, which stands in them as "num". */
+function saidIn(tokens: readonly Tok[], from: number, to: number, at: number): string {
+  const said = tokens
+    .slice(from, to + 1)
+    .flatMap(({ kind, text }, place) => (from + place === at ? "num" : kind === "piece" ? [] : text));
+  if (to === at && tokens[at + 1]?.kind === "piece") said.push("piece");
+  return said.join(" ");
+}
+
+const isSomebody = (token: Tok | undefined): boolean =>
+  token?.kind === "word" && (token.roles.person === true || token.unknown === true);
+
+const isAround = ({ kind, text }: Tok): boolean =>
+  kind === "word" && !JOINS_KNOWN.has(text) && text.split(" ").every((word) => AROUND_KNOWN.has(word));
+
+/** The first token that goes with the sum at a place; over a piece as well, where what stands before it is of the price. */
+function firstAround(tokens: readonly Tok[], at: number): number {
+  const from = backFrom(tokens, at);
+  if (tokens[from - 1]?.kind !== "piece" || from === at) return from;
+  const before = backFrom(tokens, from - 1);
+  const isOfPrice = tokens.slice(before, from - 1).some(({ text }) => OF_PRICE.test(text));
+  return isOfPrice ? before : from;
+}
+
+function backFrom(tokens: readonly Tok[], at: number): number {
+  let from = at;
+  while (from > 0 && isAround(tokens[from - 1]!)) from -= 1;
+  return from;
+}
+
+const OF_PRICE = new RegExp(`${HAGGLED_OVER.source}|\\b(?:tag|sticker|price|ask)\\b`);
+
+/** With who says or does it, where that opens what is said. */
+function withSubject(tokens: readonly Tok[], from: number, isHaggled: boolean): number {
+  const [before, opener] = [tokens[from - 1], tokens[from - 2]];
+  const isOpening = opener === undefined || JOINS_KNOWN.has(opener.text);
+  return isHaggled && isSomebody(before) && isOpening ? from - 1 : from;
+}
+
+function lastAround(tokens: readonly Tok[], at: number): number {
+  let to = at;
+  while (to + 1 < tokens.length && isAround(tokens[to + 1]!)) to += 1;
+  return to;
+}
+
+/** These stand where it was haggled over, and it changed hands: ours was sold, or another's bought. */
+const DEALS = ["sold", "bought"];
+
+/** The tokens that are left without some sums, in each way in which their joints may stand. */
+function withoutPlaces(tokens: readonly Tok[], sums: readonly SumSaid[]): (Tok | string)[][] {
+  const isOut = tokens.map((_, at) => sums.some(({ places }) => places.has(at)));
+  const kept = (isJointLeft: boolean): Tok[] => {
+    const left = tokens.filter((token, at) => {
+      const isBeside = isOut[at - 1] === true || isOut[at + 1] === true;
+      return !isOut[at] && (isJointLeft || !isBeside || !JOINS_KNOWN.has(token.text));
+    });
+    while (left.length > 0 && JOINS_KNOWN.has(left.at(-1)!.text)) left.pop();
+    while (left.length > 0 && JOINS_KNOWN.has(left[0]!.text)) left.shift();
+    return left;
+  };
+  const ways = [kept(false), kept(true)].filter(({ length }) => length > 0);
+  if (!sums.some(({ isHaggled }) => isHaggled)) return ways;
+  const done = ways.filter((way) => way.some(({ text }) => CHANGED_HANDS.test(text)));
+  return DEALS.flatMap((deal) => done.map((way) => [deal, ...way]));
+}

@@ -1,0 +1,57 @@
+/*
+ * What is said around a number that is not the price: what a piece is listed at, what it cost, what was put down for it or
+ * is left to pay, and what was noted by mistake. Each is looked for in the words around one number, which stands there as "num", with the piece
+ * right behind it as "piece".
+ */
+
+import { wordSet } from "./words.ts";
+
+/** What a sum of the books may be: "wrote" of a note, "was" of what others asked, which no books know. */
+export type Known = "listed" | "cost" | "down" | "rest" | "wrote" | "was" | "between";
+
+export const KNOWN_BY: Readonly<Record<Known, RegExp>> = {
+  listed:
+    /\b(?:ask(?:ed|ing)?|sought|want(?:ed|ing)|hop(?:ed|ing)|list(?:ed|ing)?|posted|advertised|priced|tagged|marked|tag|sticker|price|originally|original|initially|first|instead|rather than|from|over|under|above|below|than|up (?:for|at)|(?:had|got|have|put) (?:it|them|her|him) (?:\w+ )?(?:at|for)|had num|had an? num|num (?:up |posted |marked )?on (?:it|them)|(?:was|were|been|sat|stood|stuck)(?: \w+)? (?:at )?num|started(?: \w+)? (?:at|with)|haggled|talked|bargained|knocked|beat|too much|the num on the|the num piece)\b/,
+  cost: /\b(?:(?:i|we|id|wed|ive|weve|had|only|just|originally)(?: had| only| just)* (?:paid|gave|given|spent|sunk|bought)|paid num for|paid num (?:originally|back)|(?:got|bought|picked up|found) (?:it |them |that )?(?:for|at) num|cost|costs|stood (?:me|us)|set (?:me|us) back|ran (?:me|us)|num (?:in|into)(?: it| them| that| total)?$|in (?:it|them) for|the num piece)\b/,
+  down: /\b(?:deposit|down|already|before|earlier|on top of|added to|plus|put|left|gave|given|(?:her|his|their|the) num)\b/,
+  rest: /\b(?:remaining|remainder|rest|balance|other|left|last|final|more|still|extra|another|difference)\b/,
+  wrote:
+    /\b(?:typed|wrote|written|put|entered|noted|logged|recorded|texted|said|told|hit|pressed|had|keyed|typo|instead of|not)\b/,
+  was: /\b(?:asked|wanted|was|were|started|tag|tagged|sticker|marked|priced|regular|regularly|reg|normal|normally|usual|usually|retails?|originally|original|supposed|meant|should|instead of|new|from|rang|list|ticketed)\b/,
+  between: /\b(?:over|under|above|below|less|more|off|short|shy|extra|cheaper|lower|higher|difference|up)\b/,
+};
+
+/** Words of a deal that was haggled over: nothing else comes of what they tell. */
+export const HAGGLED_OVER =
+  /\b(?:haggled|talked|bargained|knocked|beat|argued|chewed|worked|negotiated|brought|got (?:me|us|it) down)\b/;
+
+/** "just paid 15 of it": a part of the price. */
+export const PART_PAID = /\bnum (?:of|so far|now|today|up front|down|first|already)\b/;
+
+/** Somebody else: what they paid, we did not. */
+export const THEIR_DOING = /\b(?:he|she|they|shes|hes|theyre|hed|shed|theyd|guy|lady|buyer|who)\b/;
+
+/** What may stand around such a number beside these words, without a mark between. */
+export const AROUND_KNOWN = wordSet(
+  "i we he she it they you thats somebody someone everybody people id wed hed shed theyd ive weve hes shes theyre its me us him her them his their our my " +
+    "have has had having was were is are been be being get getting got go going goes went do did done " +
+    "at for on in into to from up down off over under above below of with as by back out around about top " +
+    "the a an that this which what one only just about originally at_first first before already still more all full whole real " +
+    "asking_price list_price list price tag sticker ask bid mark number figure label " +
+    "even though yet then when ended start started starting begin began sitting sat stood stuck up_there online " +
+    "bucks dollars dollar total today earlier too much way a_lot lot high instead rather than supposed meant should normally usually " +
+    "regular regularly reg normal usual retail retails new store stores shop sells sell going_rate rang " +
+    "deposit remaining remainder rest balance other left last final extra another difference put given gave give paid cost costs spent sunk bought picked found " +
+    "asked asking wanted wanting hoped hoping listed posted advertised priced tagged marked ticketed haggled talked bargained knocked beat argued " +
+    "chewed worked negotiated brought typed wrote written entered noted logged recorded texted said told hit pressed keyed typo mistake accident slipped " +
+    "stupid stupidly wrongly accidentally by_accident by_mistake added plus short shy less cheaper lower higher not",
+);
+
+/** Something changed hands. */
+export const CHANGED_HANDS =
+  /\b(?:paid|pays|cash|took|taken|takes|gone|left with|drove off|loaded|grabbed|sold|home|handed|transferred|gave|truck|van|car|trailer)\b/;
+
+/** Before or behind what is left out, where it goes with it. */
+export const JOINS_KNOWN = wordSet(
+  ", ; - . and but so though tho although because cause cuz since when while after yet then even",
+);
