@@ -118,11 +118,19 @@ function turned(all: Tok[], tokens: Tok[], allUnits: Units, line: Told, isPart =
   if (standing) return [standing];
   const correction: Reading | null = mend && { kind: "mend", ...mend.mend, text: told.text, line: told.line };
   if (correction && mend!.isSure) return [correction];
-  const notes = notesOf(tokens, units, told);
+  const notes = putRight(notesOf(tokens, units, told));
   if (isPart) return notes;
   const noted = withBack(notes, tokens, told);
   if (correction) return mendOr(correction, noted);
   return withRest(noted, all, isShort, told);
+}
+
+/** "listed the desk at 190 by mistake, supposed to be 109": what is taken back and told anew is put right. */
+function putRight(notes: Reading[]): Reading[] {
+  const [mend, fix, ...others] = notes;
+  if (mend?.kind !== "mend" || !mend.removed || fix?.kind !== "fix" || others.length > 0) return notes;
+  const { removed: _, ...kept } = mend;
+  return fix.amount === undefined ? notes : [{ ...kept, to: { amount: fix.amount } }];
 }
 
 /** A correction or a standing note is a short line. */

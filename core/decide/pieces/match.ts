@@ -124,9 +124,13 @@ interface Level {
 
 /** That very name; or "kitchen table" said of a table with the trait "kitchen", and the other way round. */
 function isNamed(mention: Mention, piece: Readonly<Piece>): boolean {
-  const isOfName = piece.name === mention.name && isSubset(mention.traits, piece.traits);
+  // "the 72 inch table" of one whose size nobody noted.
+  const traits = piece.traits.some(isSize) ? mention.traits : mention.traits?.filter((each) => !isSize(each));
+  const isOfName = piece.name === mention.name && isSubset(traits, piece.traits);
   return isOfName || sameSet(wordsOf(mention), wordsOf(piece));
 }
+
+const isSize = (trait: string): boolean => /^\d+(?:\.\d+)? ?(?:in|inch|inches|ft|foot|feet|cm)$/.test(trait);
 
 /** Less is said than the books know: "table" of an oak end table, "chair" of an armchair. */
 function isOfHead(mention: Mention, piece: Readonly<Piece>): boolean {

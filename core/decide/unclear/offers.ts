@@ -15,6 +15,7 @@ import {
   COUNTERS,
   DECLINED,
   HOUR_SAID,
+  MET_AT,
   NO,
   OFFERED,
   OUR_PRICE,
@@ -64,7 +65,8 @@ export function askOfOffer(
     : (desk.talk?.replied ?? desk.talk?.latest ?? []);
   const asked = askingFor(pieces, desk.books);
   if (asked === null) return null;
-  const sums = sumsSaid(reading.text);
+  // "he said 90, i said 110, we met at 100": what stood at the end.
+  const sums = sumsSaid(reading.text.split(MET_AT).at(-1)!);
   const [down = 0, rest = 0] = sums;
   // "slid me 40 for the desk, says he'll bring the other 100": a deposit, and what is to come.
   if (sums.length === 2 && down < rest && down + rest === asked) {

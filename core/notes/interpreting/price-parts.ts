@@ -1,6 +1,7 @@
 import { percentOf } from "../../money.ts";
 import { type Clause, claim, placeAfter, placeBefore, type Tok } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
+import { centsOfExact, exactOf } from "../quantities/amounts.ts";
 import { comingDay } from "../quantities/days.ts";
 import type { Mention } from "../reading.ts";
 import { centsIn, centsOfToken, pieceCount } from "../slots/money.ts";
@@ -61,9 +62,23 @@ export function fillOwed(made: Draft, clause: Clause): void {
   const owed = token && owedBy(token, price);
   if (token) claim(token);
   if (owed !== undefined) made.fields["owed"] = owed;
+  // "gave me 100, still owes me 60": of both of them.
+  const given = price === undefined && owed !== undefined ? clause.tokens.find(isGiven) : undefined;
+  const part = given && sumIn(given);
+  if (part) made.fields["price"] = part + owed!;
   const paid = clause.tokens.find(({ roles }) => roles.hedge === "part paid");
-  const part = paid?.amount && centsOfToken(paid);
-  if (part && "cents" in part && price !== undefined && part.cents + (owed ?? 0) === price) claim(paid!);
+  const cents = paid?.amount && centsIn(paid);
+  if (cents != null && price !== undefined && cents + (owed ?? 0) === price) claim(paid!);
+}
+
+const isGiven = ({ kind, text }: Tok): boolean =>
+  kind === "grain" && /^(?:gave|give|paid|handed|got|put|had)\b/.test(text);
+
+/** The one sum within words that a row has set aside, in cents. */
+function sumIn({ text }: Tok): number | null {
+  const exact = exactOf(/\d[\d,.]*$/.exec(text)?.[0] ?? "");
+  const found = exact && centsOfExact(exact);
+  return found && "cents" in found ? found.cents : null;
 }
 
 /** "sold desk 100 now 40 later": the price is the sum of both, or the first; "sum" where what is owed is called the rest. */
@@ -72,6 +87,11 @@ export function paidInParts(made: Draft, { tokens }: Clause): "either" | "sum" |
   if (made.fields["price"] === undefined || !made.fields["owed"] || !owed) return null;
   for (const [at, token] of tokens.entries()) {
     if (token.kind !== "amount") continue;
+    // "200 of the 260 in hand, 60 to come"
+    const of = tokens[at + 1];
+    const whole = of?.kind === "grain" && of.text.startsWith("of ") ? sumIn(of) : null;
+    if (whole !== null && whole === (made.fields["price"] as number) + (made.fields["owed"] as number))
+      return "sum";
     const behind = at + (tokens[at + 1]?.roles.method === undefined ? 1 : 2);
     const [before, next, ahead] = [tokens[at - 1], tokens[behind], tokens[behind + 1]];
     const isApart =

@@ -81,9 +81,13 @@ function saidBy(verb: string, tokens: readonly Tok[], fired: Fired): Tok {
   return joined(tokens, fired, rolesOf<Head>(heads ? { heads } : {}), verb);
 }
 
+const ANYBODYS = new Set(["some", "a", "an", "another"]);
+
 const isIt = ({ text }: Tok): boolean => text === "it";
 
-function ofOwner(effect: OwnerEffect, tokens: readonly Tok[], fired: Fired): Tok {
+function ofOwner(told: OwnerEffect, tokens: readonly Tok[], fired: Fired): Tok {
+  // "some mom put 40 down" is no mom of ours.
+  const effect = told === "ours" && ANYBODYS.has(tokens[fired.from]!.text) ? "buyer" : told;
   if (effect === "listed") return saidBy("listed", tokens, fired);
   if (effect === "held") return saidBy("holding", tokens, fired);
   if (effect === "gifted") return saidBy("donated", tokens, fired);

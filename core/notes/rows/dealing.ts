@@ -109,7 +109,12 @@ export const DEALING: readonly Row<TurnEffect>[] = [
     "word",
     "nell bailed on the hutch, kept 20 and gave her the rest back",
   ],
-  ["ad|ads … [costs|cost|ran|fee|is|was $]", "doubt", "ad up for the desk costs 5"],
+  [
+    "[until|till|til <art>? pension|paycheck|check|payday|pay|wages|salary|tips|refund comes|clears|arrives|lands|hits in|through?]",
+    "word",
+    "sold the sideboard 160, owes 60 until his pension comes",
+  ],
+  ["ad|ads … [costs|cost|ran|is|was $]", "doubt", "ad up for the desk costs 5"],
   ["[priced|pricing a|an|another|some|new]", "offer", "priced a new desk at 300"],
   ["a|an|another <piece> [for_sale|on_the_market]", "offer", "a desk for sale for 60"],
   [

@@ -74,13 +74,13 @@ const isAmount = ({ kind }: Tok): boolean => kind === "amount";
 
 function sumAt(tokens: readonly Tok[], at: number, cents: Cents): SumSaid {
   // "the 80 buffet": nothing goes with it but itself.
-  const isOfPiece = tokens[at + 1]?.kind === "piece" && ARTICLES_WIDE.has(tokens[at - 1]?.text ?? "");
-  const from = isOfPiece ? at - 1 : firstAround(tokens, at);
+  const isOfPiece = tokens[at + 1]?.kind === "piece" && (at === 0 || ARTICLES_WIDE.has(tokens[at - 1]!.text));
+  const from = isOfPiece ? Math.max(0, at - 1) : firstAround(tokens, at);
   const behind = lastAround(tokens, at);
   // What runs on to the next sum goes with that, and tells at most what lies between the two.
   const isRunOn = tokens[behind + 1] !== undefined && isAmount(tokens[behind + 1]!);
   const to = isRunOn ? at : behind;
-  const said = saidIn(tokens, from, to, at);
+  const said = isOfPiece ? "num piece" : saidIn(tokens, from, to, at);
   const isTheirs = THEIR_DOING.test(said) || isSomebody(tokens[from - 1]);
   const known = new Set<Known>();
   for (const [name, words] of Object.entries(KNOWN_BY) as [Known, RegExp][])
@@ -109,11 +109,10 @@ const isThing = ({ kind, roles }: Tok): boolean => kind === "piece" || roles.sup
 
 /** The words around a sum, which stands in them as "num". */
 function saidIn(tokens: readonly Tok[], from: number, to: number, at: number): string {
-  const said = tokens
+  return tokens
     .slice(from, to + 1)
-    .flatMap(({ kind, text }, place) => (from + place === at ? "num" : kind === "piece" ? [] : text));
-  if (to === at && tokens[at + 1]?.kind === "piece") said.push("piece");
-  return said.join(" ");
+    .flatMap(({ kind, text }, place) => (from + place === at ? "num" : kind === "piece" ? [] : text))
+    .join(" ");
 }
 
 const isSomebody = (token: Tok | undefined): boolean =>

@@ -326,7 +326,7 @@ export const FURNITURE: readonly (readonly string[])[] = [
   ["storage cabinet"],
   ["kitchen cabinet"],
   ["apothecary cabinet"],
-  ["card catalog"],
+  ["card catalog", "card catalogue"],
   ["kitchen island", "kitchen iland"],
   ["kitchen cart"],
   ["butcher block"],

@@ -11,8 +11,8 @@ export type Known = "listed" | "cost" | "down" | "rest" | "wrote" | "was" | "bet
 
 export const KNOWN_BY: Readonly<Record<Known, RegExp>> = {
   listed:
-    /\b(?:ask(?:ed|ing)?|sought|want(?:ed|ing)|hop(?:ed|ing)|list(?:ed|ing)?|posted|advertised|priced|tagged|marked|tag|sticker|price|originally|original|initially|first|instead|rather than|from|over|under|above|below|than|up (?:for|at)|(?:had|got|have|put) (?:it|them|her|him) (?:\w+ )?(?:at|for)|had num|had an? num|num (?:up |posted |marked )?on (?:it|them)|(?:was|were|been|sat|stood|stuck)(?: \w+)? (?:at )?num|started(?: \w+)? (?:at|with)|haggled|talked|bargained|knocked|beat|too much|the num on the|the num piece)\b/,
-  cost: /\b(?:(?:i|we|id|wed|ive|weve|had|only|just|originally)(?: had| only| just)* (?:paid|gave|given|spent|sunk|bought)|paid num for|paid num (?:originally|back)|(?:got|bought|picked up|found) (?:it |them |that )?(?:for|at) num|cost|costs|stood (?:me|us)|set (?:me|us) back|ran (?:me|us)|num (?:in|into)(?: it| them| that| total)?$|in (?:it|them) for|the num piece)\b/,
+    /\b(?:ask(?:ed|ing)?|sought|want(?:ed|ing)|hop(?:ed|ing)|list(?:ed|ing)?|posted|advertised|priced|tagged|marked|tag|sticker|price|originally|original|initially|first|instead|rather than|from|over|under|above|below|than|up (?:for|at)|(?:had|got|have|put) (?:it|them|her|him) (?:\w+ )?(?:at|for)|had num|had an? num|num (?:up |posted |marked )?on (?:it|them)|(?:was|were|been|sat|stood|stuck)(?: \w+)? (?:at )?num|started(?: \w+)? (?:at|with)|haggled|talked|bargained|knocked|beat|too much|the num on the|num piece)\b/,
+  cost: /\b(?:(?:i|we|id|wed|ive|weve|had|only|just|originally)(?: had| only| just)* (?:paid|gave|given|spent|sunk|bought)|paid num for|paid num (?:originally|back)|(?:got|bought|picked up|found) (?:it |them |that )?(?:for|at) num|cost|costs|stood (?:me|us)|set (?:me|us) back|ran (?:me|us)|num (?:in|into)(?: it| them| that| total)?$|in (?:it|them) for|num piece)\b/,
   down: /\b(?:deposit|down|already|before|earlier|on top of|added to|plus|put|left|gave|given|(?:her|his|their|the) num)\b/,
   rest: /\b(?:remaining|remainder|rest|balance|other|left|last|final|more|still|extra|another|difference)\b/,
   wrote:
@@ -41,7 +41,7 @@ export const AROUND_KNOWN = wordSet(
     "even though yet then when ended start started starting begin began sitting sat stood stuck up_there online " +
     "bucks dollars dollar total today earlier too much way a_lot lot high instead rather than supposed meant should normally usually " +
     "regular regularly reg normal usual retail retails new store stores shop sells sell going_rate rang " +
-    "deposit remaining remainder rest balance other left last final extra another difference put given gave give paid cost costs spent sunk bought picked found " +
+    "week weeks day days month months forever deposit remaining remainder rest balance other left last final extra another difference put given gave give paid cost costs spent sunk bought picked found " +
     "asked asking wanted wanting hoped hoping listed posted advertised priced tagged marked ticketed haggled talked bargained knocked beat argued " +
     "chewed worked negotiated brought typed wrote written entered noted logged recorded texted said told hit pressed keyed typo mistake accident slipped " +
     "stupid stupidly wrongly accidentally by_accident by_mistake added plus short shy less cheaper lower higher not",

@@ -53,6 +53,10 @@ export const COUNTERS = wordSet(
 /** An hour at which somebody comes: no money. */
 export const HOUR_SAID = /\b(?:at|around|about|by) \d{1,2}(?::\d{2})? ?(?:am|pm)?\b/gi;
 
+/** Behind these stands the price at which two met. */
+export const MET_AT =
+  /\b(?:met|settled|landed|agreed|shook|compromised|closed|ended(?: up)?)(?: (?:in the middle|halfway|hands))? (?:at|on|for)\b/i;
+
 /** Money that is left for a piece. */
 export const PUT_DOWN = wordSet("left put gave sent down deposit dropped paid");
 
