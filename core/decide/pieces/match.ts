@@ -4,6 +4,7 @@ import { isHeadNoun, isSetName } from "../../notes/mentions/furniture.ts";
 import type { Mention } from "../../notes/reading.ts";
 import { isNearSpelling } from "../../notes/tokens/spelling.ts";
 import { SAME_THINGS } from "../../notes/words/same.ts";
+import { SIZE } from "../../notes/words/units.ts";
 
 /** For which pieces a verb makes sense: those it `allows`, and of these only those it `prefers`, if any; the more, the earlier asked about. */
 export interface Fit {
@@ -130,7 +131,7 @@ function isNamed(mention: Mention, piece: Readonly<Piece>): boolean {
   return isOfName || sameSet(wordsOf(mention), wordsOf(piece));
 }
 
-const isSize = (trait: string): boolean => /^\d+(?:\.\d+)? ?(?:in|inch|inches|ft|foot|feet|cm)$/.test(trait);
+const isSize = (trait: string): boolean => SIZE.test(trait);
 
 /** Less is said than the books know: "table" of an oak end table, "chair" of an armchair. */
 function isOfHead(mention: Mention, piece: Readonly<Piece>): boolean {

@@ -37,10 +37,10 @@ export function besideKnownSums(
   desk: Omit<Desk, "confirmed">,
   reader: Reader,
 ): readonly Reading[] | null {
-  const isSettled = readings.every((reading) => !isOpen(reader.meant(reading)));
-  if (isSettled || text.includes("?") || /[\n\r]/.test(text)) return null;
+  // Nearly every message is read as it stands, and is spared the rest.
+  if (!readings.some(isOpen) || text.includes("?") || /[\n\r]/.test(text)) return null;
   const summed = summedIn(text);
-  if (!summed) return null;
+  if (!summed || readings.every((reading) => !isOpen(reader.meant(reading)))) return null;
   const asked: Reading[][] = [];
   for (const out of choicesOf(summed.sums, knownHere(desk)))
     for (const rest of summed.without(out)) {

@@ -102,3 +102,6 @@ export const FRACTIONS = wordSet("1/2 1/4 3/4 1/3 2/3 1/8 3/8 5/8 7/8 1/16 3/16 
 
 /** Between an article and an hour. */
 export const BEFORE_HOUR = wordSet("full solid good whole extra long quick last easy");
+
+/** How long, wide or high a piece is, as its trait. */
+export const SIZE = /^\d+(?:\.\d+)? ?(?:in|inch|inches|ft|foot|feet|cm)$/;
