@@ -50,7 +50,7 @@ export function besideKnownSums(
       const kept = summed.sums.filter((sum) => !out.includes(sum)).map(({ cents }) => cents);
       const found = settledBy(read, { kept, out, desk, reader });
       if (found === "whole") return read.map((reading) => ({ ...reading, text }));
-      if (found === "asked") asked.push(read.map((reading) => ({ ...reading, text })));
+      if (found === "asked") asked.push(read);
     }
   return asked[0] ?? null;
 }

@@ -53,7 +53,7 @@ const OF_OTHERS: readonly Row<TurnEffect>[] = [
     "got the buffet down to 50 and bought it",
   ],
   [
-    "[talked|haggled|negotiated|bargained <art>? <person>|seller|him|her|them|owner|price|it? down|a_bit|a_little|some|hard? to? $?] and|so|, … got|bought|paid|took|brought|grabbed",
+    "[talked|haggled|negotiated|bargained <art>? <person>|seller|him|her|them|owner|price|it? down|a_bit|a_little|some|hard?] and|so|, … got|bought|paid|took|brought|grabbed",
     "word",
     "talked the seller down and got the desk for 55",
   ],
