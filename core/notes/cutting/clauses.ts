@@ -141,9 +141,10 @@ const isUndoAlone = ({ tokens }: Cut): boolean => {
 /** "dresser sold 170. desk not yet": of another piece it is only said that nothing has become of it. */
 function isOtherNotDone(part: readonly Tok[], shape: Shape, last: Cut, joint: readonly Tok[]): boolean {
   const isOther = shape.piece && !shape.amount && !shape.head && joint.some(({ kind }) => kind === "mark");
-  if (!isOther || !part.some(({ roles }) => roles.hedge !== undefined)) return false;
+  if (!isOther || !part.some(({ text, roles }) => roles.hedge !== undefined || text === "still"))
+    return false;
   const before = shapeOf(last.tokens);
-  return (before.piece || before.amount) && before.head !== undefined;
+  return (before.piece || before.amount) && (before.head !== undefined || before.labor);
 }
 
 /** "desk done, dresser 160": no price belongs to what was done. */

@@ -169,6 +169,9 @@ export function joins(
     if (isTopic && next.pronoun && !next.piece && !next.amount && isRetiring(next.head)) return "merge";
     return before.filling || isLeadIn(before, cut) || isWhatFor(before, next, facts) ? "merge" : "own";
   }
+  // "sanded desk 1h and painted the lamp": how long that took is still to say.
+  if (next.labor && next.piece && !next.duration && before.piece && cut.tokens.at(-1)!.kind === "duration")
+    return "own";
   // "armchair and ottoman 35 min": one job on both.
   const isPieceAlone = before.piece && !before.head && !before.amount && !before.duration && !before.supply;
   if (next.piece && next.duration && isPieceAlone && !cut.repeats) return "merge";

@@ -51,7 +51,11 @@ function goesOnFrom(within: Draft, draft: Draft): boolean {
   if (dayAt(draft) >= 0) return false;
   if (draft.repeats) return true;
   const isPricedLater = within.clause.tokens.slice(dayAt(within)).some(({ kind }) => kind === "amount");
-  return isPricedLater && !draft.clause.head && kindOf(draft) === kindOf(within);
+  return (
+    isPricedLater &&
+    !draft.clause.head &&
+    (draft.trouble?.kind === "noVerb" || kindOf(draft) === kindOf(within))
+  );
 }
 
 const kindOf = ({ kind, trouble, could }: Draft): string | undefined => (trouble ? could[0]?.kind : kind);
@@ -64,7 +68,7 @@ function ofDay(draft: Draft, { fields, trouble, could }: Draft): Draft {
     for (const each of [draft, ...draft.could]) if (each.dated) each.fields["date"] ??= date;
     return draft;
   }
-  if (!draft.dated || draft.fields["date"] !== undefined) return draft;
+  if (!trouble || !draft.dated || draft.fields["date"] !== undefined) return draft;
   const meant = [...dates].map((day) => ({
     ...draft,
     fields: { ...draft.fields, ...(day === undefined ? {} : { date: day }) },

@@ -24,7 +24,10 @@ const BEHIND: ReadonlySet<Trouble["kind"]> = new Set(["pending", "unpaid"]);
 
 /** The clauses, each with what the verb that it shares says of it. */
 export function withSameDoing(drafts: readonly Draft[]): readonly Draft[] {
-  if (drafts.every(saysOnlyThat)) return drafts;
+  const isCostBeside = drafts.some(
+    ({ kind }, at) => at > 0 && kind === "spend" && drafts[at - 1]!.kind === "sell",
+  );
+  if (!isCostBeside && drafts.every(saysOnlyThat)) return drafts;
   const told = [...drafts];
   let ahead: Trouble | undefined;
   for (let at = 1; at < told.length; at += 1) {
@@ -79,6 +82,8 @@ function sameThing(before: Draft, draft: Draft): Draft | null {
 function after(before: Draft, draft: Draft): Draft {
   const same = sameThing(before, draft);
   if (same) return same;
+  const sold = soldOrSpent(before, draft);
+  if (sold) return sold;
   const sharesVerb = draft.repeats || draft.trouble?.kind === "noVerb";
   const isTheirs = !sharesVerb && sharesSubject(before, draft);
   if (!sharesVerb && !isTheirs) return draft;
@@ -93,6 +98,19 @@ function after(before: Draft, draft: Draft): Draft {
   if (by === undefined || !(draft.repeats || isTheirs)) return draft;
   for (const each of [draft, ...draft.could]) if (each.dated) each.fields["by"] ??= by;
   return draft;
+}
+
+/** "sold the lamp 20 and the shade 5": sold as well, or what it cost. */
+function soldOrSpent(before: Draft, draft: Draft): Draft | null {
+  const { kind, fields, clause, trouble } = draft;
+  const isCost =
+    kind === "spend" && !trouble && !clause.head && clause.tokens[0]!.text === "the" && !fields["pieces"];
+  const isBehindSale =
+    before.kind === "sell" && !before.trouble && JOINED.test(between(before.clause, clause));
+  if (!isCost || !isBehindSale || fields["amount"] === undefined) return null;
+  const sale = { pieces: [{ name: fields["what"], count: 1 }], price: fields["amount"] };
+  const sold = madeDraft("sell", sale, clause, language().grammars.get("sell"));
+  return unclearDraft(clause, { kind: "twoKinds" }, { could: [sold, draft] });
 }
 
 /** "dad sold the desk 80 and bought a chair 5": a verb joined on without anybody before it is of who did the one before. */
