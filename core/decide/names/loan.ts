@@ -20,6 +20,7 @@ import {
   LOANWARD,
   MEANT_BEFORE,
   OTHER_LOAN,
+  PAID_TO_LOAN,
 } from "../../notes/words/links.ts";
 import { THEM } from "../../notes/words/pieces.ts";
 import { BETWEEN_PAYMENTS } from "../../notes/words/settling.ts";
@@ -164,7 +165,10 @@ function amountIn(tokens: readonly Tok[]): Cents | null {
 
 function payIn(tokens: readonly Tok[], loan: string | undefined, text: string, today: Day): Reading[] | null {
   const amount = amountIn(tokens);
-  if (amount === null || !tokens.some(({ text: word }) => LOANWARD.has(word))) return null;
+  const isPaid = tokens.some(({ text: words }) =>
+    words.split(" ").some((word) => LOANWARD.has(word) || (loan !== undefined && PAID_TO_LOAN.has(word))),
+  );
+  if (amount === null || !isPaid) return null;
   const pay: ReadingOf<"pay"> = {
     kind: "pay",
     amount,

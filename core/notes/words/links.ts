@@ -63,8 +63,12 @@ export const LOANWARD = wordSet("to toward towards on onto into at");
 
 /** What stands beside an amount and the name of a loan. */
 export const BESIDE_LOAN = wordSet(
-  "to toward towards on onto into at for the my loan one more another an extra paid pay put sent send threw throw thrown dropped drop tossed toss chucked chuck transferred moved payment of i just again and also then",
+  "to toward towards on onto into at for the my loan one more another an extra paid pay put sent send threw throw thrown dropped drop tossed toss chucked chuck transferred moved payment of i just again and also then " +
+    "minimum min usual regular monthly went through straight autopay auto took came out that it all right over sent_in mailed wired",
 );
+
+/** What was paid, to the loan named: "paid grad 250", "the grad payment went through, 250". */
+export const PAID_TO_LOAN = wordSet("paid pay sent payment autopay threw minimum");
 
 /** Words around the loan that a payment was meant for. */
 export const LOAN_MEANT = wordSet(
@@ -75,7 +79,7 @@ export const LOAN_MEANT = wordSet(
 export const MEANT_BEFORE = wordSet("was were should meant supposed went");
 
 /** Words of what is owed on a loan by now: "van one is at 2300". */
-export const LOAN_STANDS = wordSet("is stands sits balance");
+export const LOAN_STANDS = wordSet("is stands sits balance down");
 
 /** What stands beside that. */
 export const BESIDE_BALANCE = wordSet(
