@@ -254,13 +254,17 @@ export const serviceToCome: Offer = (held) => {
 
 /** "bought a coke 2": what it cost the shop, or a piece. */
 export const costOrPiece: Offer = (held) => {
-  const what = held.made && goodsIn(held.made.fields, held.clause);
+  const goods = held.made && goodsIn(held.made.fields, held.clause);
   const amount = held.made?.fields["price"] as number | undefined;
   const pieces = held.made?.fields["pieces"] as Mention[] | undefined;
+  const [piece] = pieces ?? [];
+  const what = goods ?? (piece?.name && [...(piece.traits ?? []), piece.name].join(" "));
   // "bought desk and a coke 42": what each was of it is not said.
   if (!what || amount === undefined || (pieces && pieces.length > 1)) return itself(held);
   const cost = as("spend", { what, category: "other", amount }, { ...held, pieces: undefined });
-  return pieces ? [cost, held.made!] : [cost];
+  if (!pieces) return [cost];
+  // "paid 45 for gym membership": what no list has is as likely a piece.
+  return goods ? [cost, held.made!] : [held.made!, cost];
 };
 
 /** "paint 12 and primer": for both, or for the first alone. */

@@ -30,7 +30,7 @@ export function judgeBuy(fields: ReadingFields["buy"], clause: Clause): Trouble 
   if (isCostOfSomething(clause)) return { kind: "loneNumber" };
   if (isMoneyFound(fields, clause)) return { kind: "loneNumber" };
   if (isMethodFetched(clause)) return { kind: "unknown" };
-  if (goodsIn(fields, clause) !== null) return { kind: "pieceOrCost" };
+  if (goodsIn(fields, clause) !== null || isPaidForUnlisted(fields, clause)) return { kind: "pieceOrCost" };
   if (couldBeCountAlone(fields, clause) || isRestOfPrice(clause)) return { kind: "twoNumbers" };
   if (fields.price === undefined && clause.tokens.some(({ text }) => FOR_NOTHING.has(text))) fields.price = 0;
   if (fields.price === 0 && fields.source === undefined && says(clause, /^(?:curb|curbside)/))
@@ -81,6 +81,10 @@ export function goodsIn({ pieces }: { pieces?: Mention[] }, { tokens }: Clause):
     return tokens.find(({ kind, text }) => kind === "word" && GOODS.has(text))?.text ?? null;
   return pieces.find(({ name }) => name !== undefined && GOODS.has(name))?.name ?? null;
 }
+
+/** "paid 45 for gym membership": what no list has may be paid for without being a piece; bought, it is one. */
+const isPaidForUnlisted = ({ pieces }: ReadingFields["buy"], { tokens, head }: Clause): boolean =>
+  pieces?.[0]?.name !== undefined && PAYS_FOR.has(head?.text ?? "") && !tokens.some(({ kind }) => kind === "piece");
 
 /** "lamp got ruined": what became of it, and no purchase. */
 export function isWhatBecameOfIt({ price, source }: ReadingFields["buy"], { tokens, head }: Clause): boolean {
