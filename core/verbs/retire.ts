@@ -48,7 +48,7 @@ const rules: FactRules<"retire"> = {
 
 /** It is gone, and may yet turn up or be mended. */
 const LOST = phrases(
-  "got_stolen was_stolen got_smashed was_smashed got_ruined was_ruined broke_in_half fell_apart smashed shattered fell_and_broke fell_and_smashed is_in_pieces broke_into_pieces is_at_the_dump is_toast",
+  "got_stolen was_stolen got_smashed was_smashed got_ruined was_ruined broke_in_half fell_apart smashed shattered fell_and_broke fell_and_smashed is_in_pieces broke_into_pieces is_at_the_dump is_toast someone_stole somebody_stole they_stole thieves_took went_missing caught_fire burned_up",
 );
 
 /** Where a piece stands for whoever wants it. */

@@ -165,8 +165,12 @@ function amountIn(tokens: readonly Tok[]): Cents | null {
 
 function payIn(tokens: readonly Tok[], loan: string | undefined, text: string, today: Day): Reading[] | null {
   const amount = amountIn(tokens);
+  // "paid van 150": a cost is called so as well.
+  const isCost = lexed(text).some(({ text: word, roles }) => word === loan && roles.supply !== undefined);
   const isPaid = tokens.some(({ text: words }) =>
-    words.split(" ").some((word) => LOANWARD.has(word) || (loan !== undefined && PAID_TO_LOAN.has(word))),
+    words
+      .split(" ")
+      .some((word) => LOANWARD.has(word) || (loan !== undefined && !isCost && PAID_TO_LOAN.has(word))),
   );
   if (amount === null || !isPaid) return null;
   const pay: ReadingOf<"pay"> = {
