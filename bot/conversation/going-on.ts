@@ -1,5 +1,5 @@
 import type { Fact } from "../../core/books/facts.ts";
-import { besideKnown, onward } from "../../core/decide/decide.ts";
+import { besideKnown, describedIn, onward } from "../../core/decide/decide.ts";
 import type { Desk } from "../../core/decide/decision.ts";
 import { ofKnownBuyer } from "../../core/decide/names/buyer.ts";
 import { lentBack } from "../../core/decide/names/lent-back.ts";
@@ -41,15 +41,16 @@ function fromBefore(text: string, readings: readonly Reading[], desk: TalkingDes
   const isDone = readings.length > 0 && readings.every((each) => isCorrection(each, desk));
   const corrected = isDone ? null : ofMisnoted(text, readings, desk);
   if (corrected?.isSure) return corrected.readings;
-  const known = ofKnown(text, readings, desk);
+  const known = ofKnown(text, readings, desk) ?? describedIn(text, readings, desk);
   if (known) return known;
   const [reading, ...others] = readings;
   const on = reading?.back && others.length === 0 ? onward(reading, desk) : null;
   // "price at the other shop was 110 not 120": a correction that is asked about is not done all the same.
-  const isMend = on !== null && (on.kind === "mend" || on.kind === "fix");
+  const mend = on?.find(({ kind }) => kind === "mend" || kind === "fix");
   // "sold it yesterday actually" is found both ways: that one, and no other.
-  const isAsked = corrected !== null && isMend && !corrected.readings.some((each) => saysSame(each, on));
-  return on && !isAsked ? [on] : (corrected?.readings ?? readings);
+  const isAsked =
+    corrected !== null && mend !== undefined && !corrected.readings.some((each) => saysSame(each, mend));
+  return on && !isAsked ? on : (corrected?.readings ?? readings);
 }
 
 /** It corrects what the books have. */

@@ -19,7 +19,11 @@ export function talkOf(turn: Turn, replyRoot: number | undefined): Talk {
   const latest = latestPieces(turn);
   return {
     ...(replied ? { replied } : {}),
-    ...(latest ? { latest, ...severalWith(turn, latest) } : {}),
+    ...(latest ? { latest } : {}),
+    // Looked for only where a note speaks of several.
+    get several() {
+      return latest && severalWith(turn, latest);
+    },
     // Read out of the questions only where a deal asks for it.
     get offers() {
       return offersOf(turn);
@@ -72,13 +76,27 @@ function latestPieces(turn: Turn): number[] | undefined {
   return isOfToday(turn, fact) ? fact.pieces : undefined;
 }
 
-/** "bought a desk 30 and a lamp 5": what "those" means behind a message that tells the same of several pieces. */
-function severalWith(turn: Turn, latest: readonly number[]): { several?: number[] } {
-  const fact = newestFact(turn, ({ pieces }) => pieces.length > 0);
-  if (!fact || fact.pieces.join() !== latest.join()) return {};
-  const told = turn.ledger.standingFactsOf(fact.root).filter(({ pieces }) => pieces.length > 0);
+/** Notes that tell the same one after the other are hardly more. */
+const ALIKE_MAX = 12;
+
+/**
+ * "bought a desk 30 and a lamp 5", "desk is done" and "lamp is done": what "those" means behind notes that tell the same of
+ * several pieces, in the order told.
+ */
+function severalWith(turn: Turn, latest: readonly number[]): number[] | undefined {
+  const told: Fact[] = [];
+  // The newest first, up to one of another kind or day.
+  newestFact(turn, (fact) => {
+    const [last] = told;
+    const isOther = last
+      ? fact.kind !== last.kind || told.length === ALIKE_MAX
+      : fact.pieces.join() !== latest.join();
+    if (isOther || fact.pieces.length === 0 || !isOfToday(turn, fact)) return true;
+    told.unshift(fact);
+    return false;
+  });
   const several = piecesOf(told);
-  return several.length > latest.length && told.every(({ kind }) => kind === fact.kind) ? { several } : {};
+  return several.length > latest.length ? several : undefined;
 }
 
 /** The pieces that facts are about, each once. */

@@ -32,6 +32,7 @@ import { askMissing } from "./missing.ts";
 import { mentionsOf } from "./pieces/mentioned.ts";
 import { deskOfItsDay } from "./pieces/own-day.ts";
 import { whichOrNone } from "./pieces/settled.ts";
+import { ofDescribed } from "./talk/described.ts";
 import { talkedOf, withSpokenOf } from "./talk/talk.ts";
 import {
   nextOfTwo,
@@ -46,7 +47,7 @@ import {
   withoutPart,
 } from "./talk/unnamed.ts";
 import { isDeposit, isNewPrice, isNewWork } from "./unclear/fitting-sums.ts";
-import { goneOn } from "./unclear/going-on.ts";
+import { goneOn, pricedInOrder, withFinish } from "./unclear/going-on.ts";
 import { byTheSame, householdQuestion } from "./unclear/household.ts";
 import { besideKnownSums } from "./unclear/known-sums.ts";
 import { askOfOffer, isDeclined, offerIn } from "./unclear/offers.ts";
@@ -122,9 +123,11 @@ export function wholeLabel(reading: Reading, desk: Omit<Desk, "confirmed">): str
   return labelOfWhole(reading, decideWhole(reading, desk), desk, deciding);
 }
 
-/** The reading that a message is by what stood before it, where it says little by itself; null where nothing fits. */
-export const onward = (reading: Reading, desk: Omit<Desk, "confirmed">): Reading | null =>
-  goneOn(reading, desk, deciding);
+/** The readings that a message is by what stood before it, where it says little by itself; null where nothing fits. */
+export function onward(reading: Reading, desk: Omit<Desk, "confirmed">): readonly Reading[] | null {
+  const on = goneOn(reading, desk, deciding);
+  return on ? withFinish(reading, on, desk) : pricedInOrder(reading, desk, deciding);
+}
 
 /** What a message of several sums says beside those that the books know; null where that settles nothing. */
 export const besideKnown = (
@@ -181,6 +184,13 @@ export const withBeside = (ask: Ask, reading: Reading, desk: Omit<Desk, "confirm
 /** The reading of a message that tells of an offer for pieces that are listed; undefined: none does. */
 export const offerOf = (readings: readonly Reading[], desk: Omit<Desk, "confirmed">): Reading | undefined =>
   offerIn(readings, desk, deciding);
+
+/** What a message tells of pieces that it does not name but describes; null where it tells nothing of such. */
+export const describedIn = (
+  text: string,
+  readings: readonly Reading[],
+  desk: Omit<Desk, "confirmed">,
+): readonly Reading[] | null => ofDescribed(text, readings, desk, deciding);
 
 /** A message of which no part can be read, as one; the readings as they are where a part can. */
 export const orLikely = (

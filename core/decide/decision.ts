@@ -25,8 +25,8 @@ export interface Talk {
   replied?: number[];
   /** Those of this person's last recorded note or answer of the day. */
   latest?: number[];
-  /** Those of all notes of that message, where they tell the same of several pieces: what "those" means. */
-  several?: number[];
+  /** Those of all notes of that message, or told one after the other, where they tell the same of several pieces: what "those" means. */
+  readonly several?: readonly number[] | undefined;
   /** What was offered for pieces, or told of them in a note that waits, and is still open, newest first. */
   offers?: readonly Offer[];
   /** Words that this ledger has learnt to pass over beside a verb: "sell zorp". */

@@ -1,4 +1,5 @@
 import type { Day } from "../calendar.ts";
+import type { Cents } from "../money.ts";
 
 /**
  * A mention of pieces, as said. `name` is the canonical singular lower-case noun; `count` is 1 unless said
@@ -107,11 +108,12 @@ export interface Again {
 /**
  * How a line goes on from what stood before it: the newest note once more with these values in the place of its own
  * ("too": its amount is another one, and asked), or whole readings of the piece spoken of, likeliest first. `isEither`:
- * which of them, only the person knows. "restated": the newest note told anew, where it is of that kind. "mend": a correction of the newest note, where it can be one.
+ * which of them, only the person knows. "prices": the same of as many pieces, each at its own. "restated": the newest note told anew, where it is of that kind. "mend": a correction of the newest note, where it can be one.
  */
 export type Back =
   | { again: Again }
   | { could: Reading[]; isEither: boolean }
+  | { could: Reading[]; prices: Cents[] }
   | { restated: true }
   | { mend: ReadingOf<"mend"> | ReadingOf<"fix"> };
 

@@ -3,7 +3,7 @@ import { statusOf } from "../../books/piece.ts";
 import { isHeadNoun, isSetName } from "../../notes/mentions/furniture.ts";
 import type { Mention } from "../../notes/reading.ts";
 import { isNearSpelling } from "../../notes/tokens/spelling.ts";
-import { SAME_THINGS } from "../../notes/words/same.ts";
+import { NEAR_THINGS, SAME_THINGS } from "../../notes/words/same.ts";
 import { SIZE } from "../../notes/words/units.ts";
 
 /** For which pieces a verb makes sense: those it `allows`, and of these only those it `prefers`, if any; the more, the earlier asked about. */
@@ -157,19 +157,15 @@ const levels: readonly Level[] = [
   },
   { trust: "sure", matches: isOfHead },
   { trust: "sure", matches: isOfFront },
+  // Another word for the same thing: a bookcase is a bookshelf to some.
+  { trust: "sure", matches: isOneOf(SAME_THINGS) },
   // More is said of the piece than the books know: an office chair is not just any chair, asked.
   {
     trust: "likely",
     matches: (mention, piece) =>
       headOf(mention.name!) === headOf(piece.name) && isSubset(wordsOf(piece), wordsOf(mention)),
   },
-  // Another word for the same thing: a bookcase is a bookshelf to some.
-  {
-    trust: "likely",
-    matches: (mention, piece) =>
-      SAME_THINGS.some((names) => names.has(mention.name!) && names.has(piece.name)) &&
-      isSubset(mention.traits, piece.traits),
-  },
+  { trust: "likely", matches: isOneOf(NEAR_THINGS) },
   // A white chair is no green chair, and a footstool hardly a stool; yet it may be what is meant.
   {
     trust: "odd",
@@ -177,6 +173,12 @@ const levels: readonly Level[] = [
       name === piece.name || name === headOf(piece.name) || isTailOf(piece.name, name),
   },
 ];
+
+/** Both go by a name of one of these groups, and what else is said of the one is true of the other. */
+function isOneOf(groups: readonly ReadonlySet<string>[]): Level["matches"] {
+  return ({ name = "", traits }, piece) =>
+    groups.some((names) => names.has(name) && names.has(piece.name)) && isSubset(traits, piece.traits);
+}
 
 function pick(mention: Mention, candidates: Pieces, trust: Trust): Match {
   const groups = groupsOf(mention, candidates);

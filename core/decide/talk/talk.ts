@@ -209,7 +209,7 @@ function ofSameKind(spoken: readonly number[], count: number, books: Books): Men
 function piecesMeant(
   reading: Reading,
   { talk, today, books }: Omit<Desk, "confirmed">,
-): number[] | undefined {
+): readonly number[] | undefined {
   if (!talk) return undefined;
   const isMissing = reading.missing?.includes("pieces") === true;
   const isOpen = bears(reading.kind, "piece or none") && !("pieces" in reading && reading.pieces);
@@ -221,7 +221,8 @@ function piecesMeant(
   // A purchase makes its own pieces.
   if (reading.kind === "buy") return undefined;
   if (talk.replied) return talk.replied;
-  if ((reading.follows || isIt) && talk.several && SEVERAL_SAID.test(reading.text)) return talk.several;
+  const isOfSeveral = (reading.follows || isIt) && SEVERAL_SAID.test(reading.text);
+  if (talk.several && (isOfSeveral || (reading.follows && reading.each))) return talk.several;
   // "listed 60 each" behind the purchase of two of a kind
   const isEach = reading.each === true && (talk.latest?.length ?? 0) > 1 && isOneThing(talk.latest!, books);
   if (reading.follows || isIt || isEach)

@@ -1,20 +1,23 @@
 import type { Books } from "../../books/books.ts";
 import type { Fact } from "../../books/facts.ts";
+import { statusOf } from "../../books/piece.ts";
 import { listPriceOf } from "../../books/shares.ts";
 import { isOfWhat } from "../../mending/meant.ts";
 import { mendOfNewest, mendOfRestated } from "../../mending/newest.ts";
 import type { Again, Back, Mention, Reading } from "../../notes/reading.ts";
 import { eitherOf } from "../../notes/unclear.ts";
 import { type AnyGrammar, language } from "../../notes/verbs.ts";
+import { SAME } from "../../notes/words/again.ts";
 import { TELLS_ONE_MORE } from "../../notes/words/pieces.ts";
+import { saysAny } from "../../notes/words/words.ts";
 import type { GoesOn } from "../../verbs/verb.ts";
 import { cannotBe, type Desk } from "../decision.ts";
 import { here } from "../pieces/fits.ts";
-import { matchMention } from "../pieces/match.ts";
+import { foundBy, matchMention } from "../pieces/match.ts";
 import { nameWith } from "../pieces/mention-words.ts";
 import { byNumbers, mentionsOf } from "../pieces/mentioned.ts";
 import { talkedOf } from "../talk/talk.ts";
-import { soldAtAsking } from "../talk/unnamed.ts";
+import { hereOf, soldAtAsking } from "../talk/unnamed.ts";
 import { type Deciding, standingOf } from "./whole.ts";
 
 /*
@@ -28,6 +31,7 @@ export function goneOn(reading: Reading, desk: Omit<Desk, "confirmed">, deciding
   if (!back) return null;
   if ("mend" in back) return mendOfNewest(back.mend, desk);
   if ("restated" in back) return mendOfRestated(reading, desk);
+  if ("prices" in back) return null;
   if ("could" in back) return ofSpoken(reading, back, desk, deciding);
   const { again } = back;
   const relisted = atOwnPrice(reading, desk.books);
@@ -64,6 +68,52 @@ function atOwnPrice(reading: Reading, books: Books): Reading | null {
   return price === null ? null : { ...reading, price, missing: [] };
 }
 
+/** "short one same but 60" behind a bookcase that was finished and listed: this one is finished as well. */
+export function withFinish(
+  { back, text, line }: Reading,
+  on: Reading,
+  { past, books }: Omit<Desk, "confirmed">,
+): Reading[] {
+  const isSame =
+    saysAny(text, SAME) &&
+    back !== undefined &&
+    "again" in back &&
+    back.again.how !== "next" &&
+    back.again.to.pieces;
+  const listing = isSame && on.kind === "list" ? past?.newest(({ kind }) => kind === "list") : undefined;
+  const finished = past?.newest(
+    ({ kind, pieces }) => kind === "finish" && pieces.join() === listing?.pieces.join(),
+  );
+  const found = listing && finished && past!.isToday(finished) ? foundBy(mentionsOf(on), books, here) : null;
+  const isOpen = found?.every((number) => books.pieces.get(number)!.finished === null);
+  return isOpen ? [{ kind: "finish", pieces: byNumbers(found!), text, line }, on] : [on];
+}
+
+/** "posted them, 220 and 60": one note of each piece that was spoken of, in their order; null where these are not as many. */
+export function pricedInOrder(
+  { back }: Reading,
+  desk: Omit<Desk, "confirmed">,
+  { decide, verbOf }: Deciding,
+): Reading[] | null {
+  if (!back || !("prices" in back)) return null;
+  const { could, prices } = back;
+  const { replied, several, latest } = desk.talk ?? {};
+  const spoken = [replied, several, latest].find((each) => each?.length === prices.length);
+  for (const each of could) {
+    const upon = verbOf(each.kind)?.upon;
+    const next = hereOf(desk.books)
+      .filter((piece) => statusOf(piece) === upon)
+      .map(({ number }) => number);
+    const pieces = spoken ?? (next.length === prices.length ? next : []);
+    const { missing: _, follows: __, one: ___, ...rest } = each as Reading & { missing?: []; one?: true };
+    const notes = pieces.map(
+      (number, at) => ({ ...rest, pieces: byNumbers([number]), price: prices[at]! }) as Reading,
+    );
+    if (notes.length > 0 && notes.every((note) => decide(note, desk).kind === "record")) return notes;
+  }
+  return null;
+}
+
 /** "and a mirror for 10" behind a purchase, "and the other one 140" behind a listing: where it can be one more of these. */
 function isNext(once: Reading, desk: Omit<Desk, "confirmed">, deciding: Deciding): boolean {
   const isOurs = mentionsOf(once).some(
@@ -90,14 +140,17 @@ function meantAgain({ how, kinds, what }: Again, { past }: Pick<Desk, "past">): 
 /** What the books leave of what may be said of a piece: the likeliest, or each on a button. */
 function ofSpoken(
   reading: Reading,
-  { could, isEither }: Extract<Back, { could: object }>,
+  { could, isEither }: Extract<Back, { isEither: boolean }>,
   desk: Omit<Desk, "confirmed">,
   deciding: Deciding,
 ): Reading | null {
-  const spoken = desk.talk?.replied ?? desk.talk?.latest ?? [];
+  const isOfEach = could.some(({ each }) => each);
+  const together = isOfEach ? desk.talk?.several : undefined;
+  const spoken = desk.talk?.replied ?? together ?? desk.talk?.latest ?? [];
   const pieces = spoken.map((number) => desk.books.pieces.get(number)!);
   const isHere =
-    pieces.length > 0 && pieces.every(({ name, gone }) => gone === null && name === pieces[0]!.name);
+    pieces.length > (isOfEach ? 1 : 0) &&
+    pieces.every(({ name, gone }) => gone === null && (isOfEach || name === pieces[0]!.name));
   if (!isHere && could.some(({ follows }) => follows)) return null;
   const priced = could.map((each) => soldAtAsking(each, desk) ?? each);
   const standing = standingOf(priced, desk, deciding).map(({ reading }) => reading);

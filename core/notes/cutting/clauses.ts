@@ -5,6 +5,7 @@ import type { Cut } from "./cut.ts";
 import { headingDayEnd } from "./day-ahead.ts";
 import { asksAt, isDone, isSeparator, splitAtHeads } from "./heads.ts";
 import { asksSomething, isOutweighed, isPriceForBoth, isSomebodysDoing, joins } from "./joints.ts";
+import { revalued, saidOfAnother } from "./same.ts";
 import { isAmount, type Shape, shapeOf } from "./shape.ts";
 import { isMeasure, isPiece, opensThing, splitAtThings } from "./things.ts";
 
@@ -67,6 +68,16 @@ function addPart(
   const last = cuts.at(-1);
   if (!last || last.tokens.length > 2 * SEGMENT_TOKENS_MAX) {
     cuts.push({ tokens: part });
+    return;
+  }
+  const again = saidOfAnother(part, last);
+  if (again) {
+    cuts.push({ tokens: again, same: true });
+    return;
+  }
+  const other = revalued(part, last);
+  if (other) {
+    last.tokens = other;
     return;
   }
   const shape = shapeOf(part);

@@ -10,4 +10,6 @@ export interface Cut {
   behind?: readonly Tok[];
   /** It only says of another piece that nothing has become of it: what follows with a verb is a clause of its own. */
   isOpen?: true;
+  /** It was told of another piece, and is said to be the same of this one. */
+  same?: true;
 }

@@ -154,13 +154,14 @@ function made(effect: Exclude<GoingOn, "numbered">, told: Told, { text, line, to
   const about = effect === "again" && what !== undefined ? { kinds: ["spend"] as const, what } : {};
   if (!spoken)
     return { again: { how: effect as Again["how"], to, ...about, ...countIn(told.words), ...each } };
-  const could = to.amount === undefined || each.each ? [] : spoken(to.amount);
+  const could = to.amount === undefined ? [] : spoken(to.amount);
   const paid = effect === "sold" && to.method ? { method: to.method } : {};
   const one = SAYS_IT.test(text) ? { one: true as const } : {};
   return {
     isEither: effect === "took",
     could: could.map(
-      (fields) => ({ ...fields, ...paid, ...one, missing: ["pieces"], follows: true, text, line }) as Reading,
+      (fields) =>
+        ({ ...fields, ...paid, ...one, ...each, missing: ["pieces"], follows: true, text, line }) as Reading,
     ),
   };
 }

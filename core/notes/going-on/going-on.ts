@@ -6,9 +6,10 @@ import { readAgain } from "../notes-read.ts";
 import type { Reading, ReadingOf } from "../reading.ts";
 import { HINTS } from "../tokens/sign-bits.ts";
 import type { Told } from "../told.ts";
-import { isRefused, isWholeNote, tellsNoFact, unclear } from "../unclear.ts";
+import { couldOf, isRefused, isWholeNote, tellsNoFact, unclear } from "../unclear.ts";
 import { ONE_MORE_NOTE, REDOES, REST_TO_COME } from "../words/mending.ts";
 import { backOf, ofNumbers } from "./back.ts";
+import { inOrder } from "./in-order.ts";
 import { saysSame } from "./same.ts";
 
 /** Words that only go on from others are few. */
@@ -43,6 +44,8 @@ export function withBack(readings: Reading[], said: readonly Tok[], told: Told):
   const tokens = lexed(told.typed);
   const by = { text, line, today, read: (other: Tok[]) => readAgain(other, told) };
   const isNoFact = readings.some(tellsNoFact);
+  const priced = isUnclear && !isNoFact ? inOrder(tokens, (one) => saidOfThem(one, by)) : null;
+  if (priced) return [{ ...reading, back: priced }];
   const numbers = isUnclear && !isNoFact ? ofNumbers(tokens, by) : null;
   const on = numbers ?? (isOpen && !isNoFact ? backOf(tokens, by) : null);
   // "he only had 70 on him, said he'd bring the rest": what he owes, and no other price.
@@ -51,6 +54,14 @@ export function withBack(readings: Reading[], said: readonly Tok[], told: Told):
   const back = on ?? (mend && { mend: { ...mend, text, line } as ReadingOf<"mend" | "fix"> });
   if (back && others.length > 0) return [{ ...unclear({ kind: "unknown" }, told), back }];
   return back ? [{ ...reading, back }] : readings;
+}
+
+/** What a line says of those spoken of, by itself or as it goes on from what was said before. */
+function saidOfThem(tokens: Tok[], by: Parameters<typeof backOf>[1]): readonly Reading[] {
+  const read = by.read(tokens);
+  if (read.every(({ kind }) => kind !== "unclear")) return read;
+  const back = backOf(tokens, by);
+  return back && "could" in back ? back.could : read.flatMap(couldOf);
 }
 
 /** "oops wrong desk, i finished the pine one": no note beside the correction. */

@@ -1,6 +1,7 @@
 import type { Tok } from "../clause.ts";
 import { isQuestion } from "../questions.ts";
 import type { Reading } from "../reading.ts";
+import { SO, TOLD_BEHIND_SO } from "../words/again.ts";
 import { cutsOf } from "./cuts.ts";
 
 /*
@@ -19,6 +20,8 @@ export function inParts(tokens: readonly Tok[], read: (part: Tok[]) => Reading[]
   for (const { end, next } of cutsOf(tokens).slice(0, TRIES_MAX)) {
     const [left, right] = [tokens.slice(0, end), tokens.slice(next)];
     if (left.length < 2 || right.length < 2) continue;
+    // "desk is done, and so is the bench" asks nothing.
+    if (SO.has(tokens[next - 1]!.text) && TOLD_BEHIND_SO.has(right[0]!.text)) continue;
     const said = partOf(left, read);
     const told = said && (inParts(right, read) ?? partOf(right, read));
     if (told && [...said, ...told].some(({ kind }) => WHOLE_LINES.has(kind))) return [...said, ...told];

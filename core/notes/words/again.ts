@@ -5,6 +5,19 @@ import { wordSet } from "./words.ts";
 /** As it was. */
 export const SAME = wordSet("same ditto same_thing same_one same_again identical");
 
+/** "same for the bench", "desk likewise": what was told of another piece in the same line. */
+export const SAME_TOLD = wordSet("same same_thing ditto likewise");
+
+/** "same goes for the bench", "same story with the desk" */
+export const SAME_OF = wordSet("goes went thing story deal");
+
+/** "same for the bench", "same but 60" */
+export const SAME_FOR = wordSet("for with on to");
+
+/** "and so is the bench" */
+export const SO = wordSet("so");
+export const TOLD_BEHIND_SO = wordSet("is are was were did has");
+
 /** One more of what there was. */
 export const ANOTHER_ONE = wordSet("another another_one one_more more again too as_well also");
 

@@ -56,6 +56,12 @@ export const SIZED = wordSet(
   "screws screw nails nail bolts bolt wire steel_wool brads brad tacks tack staples staple",
 );
 
+/** All that were spoken of: "they're up", "both online now". */
+export const ALL_SPOKEN = wordSet("they theyre both");
+
+/** Before a piece that is only described: "bites on the pine", "and the black 75". */
+export const BEFORE_DESCRIBED = wordSet("the my our on for and of plus also");
+
 /** More than one, without a name. */
 export const SEVERAL = wordSet("them those these em both_of_them");
 
