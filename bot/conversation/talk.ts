@@ -89,7 +89,7 @@ function severalWith(turn: Turn, latest: readonly number[]): number[] | undefine
   newestFact(turn, (fact) => {
     const [last] = told;
     const isOther = last
-      ? fact.kind !== last.kind || told.length === ALIKE_MAX
+      ? fact.kind !== last.kind || told.length === ALIKE_MAX || !isOneRun(last, fact)
       : fact.pieces.join() !== latest.join();
     if (isOther || fact.pieces.length === 0 || !isOfToday(turn, fact)) return true;
     told.unshift(fact);
@@ -98,6 +98,11 @@ function severalWith(turn: Turn, latest: readonly number[]): number[] | undefine
   const several = piecesOf(told);
   return several.length > latest.length ? several : undefined;
 }
+
+/** Of one message, or of a piece each: two lamps bought behind a desk are "them" by themselves, and no purchase goes on from another. */
+const isOneRun = (fact: Fact, before: Fact): boolean =>
+  fact.root === before.root ||
+  (fact.kind !== "buy" && fact.pieces.length === 1 && before.pieces.length === 1);
 
 /** The pieces that facts are about, each once. */
 export const piecesOf = (facts: readonly { pieces: readonly number[] }[]): number[] => [

@@ -226,9 +226,14 @@ describe("the pieces a note means", () => {
   });
 
   test("a word that means much the same is asked about, not guessed", () => {
-    chat.say("bought bookcase 20");
-    expect(chat.say("sold bookshelf 50").text).toContain("Which bookshelf");
+    chat.say("bought trunk 20");
+    expect(chat.say("sold chest 50").text).toContain("Which chest");
     expect(chat.statement().pieces[0]?.sold).toBeNull();
+  });
+
+  test("another word for the same thing is that, where no other piece is", () => {
+    chat.say("bought bookcase 20");
+    expect(chat.say("sold bookshelf 50").text).toContain("Sold #1 bookcase for 50.00");
   });
 
   test("a number that is not there is refused", () => {
