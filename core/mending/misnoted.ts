@@ -1,4 +1,6 @@
+import { labelOf } from "../books/label.ts";
 import { showDay } from "../calendar.ts";
+import { mentionLabel } from "../decide/pieces/mention-words.ts";
 import { byNumbers } from "../decide/pieces/mentioned.ts";
 import { type Cents, show } from "../money.ts";
 import { misnotedIn } from "../notes/misnoted/misnoted.ts";
@@ -219,7 +221,9 @@ function saidOf(to: MendTo, { books, today }: Looking): string {
   if (to.minutes !== undefined) return `${to.minutes} min`;
   if (to.pieces)
     return to.pieces
-      .map(({ name, number }) => name ?? books.pieces.get(number ?? 0)?.name ?? "")
+      .map((mention) =>
+        mention.number === undefined ? mentionLabel(mention) : labelOf(books, [mention.number]),
+      )
       .join(" and ");
   const [value] = Object.values(to);
   return String(value);

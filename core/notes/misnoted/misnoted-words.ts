@@ -1,14 +1,16 @@
 import type { Day } from "../../calendar.ts";
-import type { Tok } from "../clause.ts";
+import { placeBefore, type Tok } from "../clause.ts";
 import { headsOf } from "../heads.ts";
 import { isSkipped } from "../mends/mended.ts";
 import { pastDay } from "../quantities/days.ts";
 import type { Kind, Mention } from "../reading.ts";
 import { centsIn } from "../slots/money.ts";
+import { ARTICLES } from "../words/filler.ts";
 import { LABOR_NAMES } from "../words/labors.ts";
 import { OLD, POINTING } from "../words/mending.ts";
 import {
   BECAME,
+  BEFORE_PLACE,
   BEFORE_PLANNED,
   BESIDE_MISNOTED,
   CAME_OUT,
@@ -145,7 +147,7 @@ export function takeWord(said: Misnoted, tokens: readonly Tok[], at: number): bo
     said.isTurned = true;
     said.left.push(text);
   } else if (isTaken(tokens[at]!)) return true;
-  else if ((unknown || roles.person) && isOneName(said, tokens[at - 1])) {
+  else if ((unknown || roles.person) && isOneName(said, tokens, at)) {
     const { now } = said;
     now.name = now.name ? `${now.name} ${text}` : text;
   } else said.left.push(text);
@@ -161,9 +163,11 @@ function isProof(tokens: readonly Tok[], at: number): boolean {
   return MEANT.has(text) && next !== undefined && !BEFORE_PLANNED.has(next.text);
 }
 
-/** A name stands in one place. */
-const isOneName = ({ now: { name } }: Misnoted, before: Tok | undefined): boolean =>
-  name === undefined || (before !== undefined && name.endsWith(before.text));
+/** A name stands in one place; "typo in the ad" names nobody. */
+function isOneName({ now: { name } }: Misnoted, tokens: readonly Tok[], at: number): boolean {
+  if (name !== undefined) return name.endsWith(tokens[at - 1]!.text);
+  return !BEFORE_PLACE.has(tokens[placeBefore(tokens, at - 1, ARTICLES)]?.text ?? "");
+}
 
 /** A sum of many notes that is told before its amount, or where else a price was asked. */
 function isOfNoNote(tokens: readonly Tok[], at: number): boolean {

@@ -65,7 +65,7 @@ export const MISWRITTEN: readonly Row<"slip" | "wait" | "listing" | "held" | "la
     "i had the wrong receipt",
   ],
   [
-    "[i|we|it|you|phone|mustve|must_have* read|typed|wrote|heard|put|entered|logged|copied|noted at|it|that|me|this|in|down|on|the|my|this|receipt|reciept|tag|sticker|price|bill|label|ticket|scale|odometer|math|maths|numbers|write|writed|did|do* wrong|wrongly]",
+    "[i|we|it|you|phone|mustve|must_have* read|typed|wrote|heard|put|entered|logged|copied|noted at|it|that|me|him|her|them|this|in|down|on|the|my|this|receipt|reciept|tag|sticker|price|bill|label|ticket|scale|odometer|math|maths|numbers|write|writed|did|do* wrong|wrongly]",
     "slip",
     "i typed that wrong. 65",
   ],

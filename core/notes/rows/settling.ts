@@ -204,7 +204,7 @@ const ROWS: readonly Row<Says>[] = [
     "pete cant do monday, wants thursday",
   ],
   [
-    "[<day> works|is_better|is_best|would_work|is_good|is_fine]",
+    "cant|cannot|cant_do|cant_make|cant_come … [<day> works|is_better|is_best|would_work|is_good|is_fine]",
     "moved",
     "pete cant do friday, sunday works",
   ],

@@ -18,6 +18,8 @@ export const DECIDES = wordSet(
 /** Those by which nothing but a note is put right, unless what was planned stands behind them. */
 export const MEANT = wordSet("meant i_meant meant_to_say meant_to_put should_have_been shouldve_been");
 export const BEFORE_PLANNED = wordSet("to for as");
+/** Before where something is. */
+export const BEFORE_PLACE = wordSet("in on at of with about into under");
 /** Words that may say so. */
 export const DOUBTS = wordSet(
   "no nope nah oops oop oopsie whoops woops wait actually actualy really sorry shoot crap dang darn ugh argh err er dangit dammit nvm never_mind sry hmm hm ah aw lord beg pardon beg_pardon pardon_me apologies apology whoopsie yikes gosh goodness regarding mercy shucks drat rats crikey blast blimey ack ackk gah doh duh dammit damn shit crud",
@@ -31,7 +33,7 @@ export const BESIDE_MISNOTED = wordSet(
     "put said say says saying wrote typed had has have logged entered noted recorded texted sent did do does done get got getting gets gave give giving gives given handed handing paid pay paying pays cost costs costing ran rang charged spent took takes take taking taken left leave " +
     "price amount total number value note notes entry record records books list line part end ends all in_all altogether grand whole exactly even total_of tbh honestly lol haha hah lmao pls please plz thanks thx ty hey hi yo man dude ugh hm hmm oh ah yeah yep yes uh um " +
     "goes belongs belong belonged used using use really actually sorry bucks dollars dollar buck usd cash_money who whos what which where when because cuz cause since guess know thought needs needed can will do_that instead rather than " +
-    "ended_up wound_up turned_out came_out came_to up_being closer more_like only quick fix same receipt reciept talked down haggled me_down him seller buyer customer side write writing writed reading read maths math handwriting own pardon me dictating names name figures piece pieces unit home way both hours hour hrs hr minutes minute mins min mile miles mi later cuz after before mornings evenings yesterdays above earlier previous message accuracy clarity happened logging noting writing entering",
+    "ended_up wound_up turned_out came_out came_to up_being closer more_like only quick fix same receipt reciept talked down haggled me_down him seller buyer customer side write writing writed reading read maths math handwriting own pardon me dictating names name figures piece pieces unit home way both hours hour hrs hr minutes minute mins min mile miles mi later cuz after before mornings evenings yesterdays above earlier previous message accuracy dear forgive forgive_me dear_me oh_dear clarity happened logging noting writing entering",
 );
 /** Verbs and nouns by which a note is spoken of, each to its kinds. */
 export const SPOKEN_OF: Readonly<Record<string, readonly Kind[]>> = {
