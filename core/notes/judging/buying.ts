@@ -84,7 +84,9 @@ export function goodsIn({ pieces }: { pieces?: Mention[] }, { tokens }: Clause):
 
 /** "paid 45 for gym membership": what no list has may be paid for without being a piece; bought, it is one. */
 const isPaidForUnlisted = ({ pieces }: ReadingFields["buy"], { tokens, head }: Clause): boolean =>
-  pieces?.[0]?.name !== undefined && PAYS_FOR.has(head?.text ?? "") && !tokens.some(({ kind }) => kind === "piece");
+  pieces?.[0]?.name !== undefined &&
+  PAYS_FOR.has(head?.text ?? "") &&
+  !tokens.some(({ kind }) => kind === "piece");
 
 /** "lamp got ruined": what became of it, and no purchase. */
 export function isWhatBecameOfIt({ price, source }: ReadingFields["buy"], { tokens, head }: Clause): boolean {
