@@ -13,7 +13,7 @@ export const NEEDS: readonly Row<TurnEffect>[] = [
   ],
   // No time passed at it, and no time of ours.
   [
-    "[no|zero|didnt_do_any|didnt_get_any|not_much|hardly_any|barely_any work|progress|movement|time|hours|<labor>] on|for|with|today|yet|done|to",
+    "[no|zero|didnt_do_any|didnt_get_any|not_much|hardly_any|barely_any work|progress|movement|time|hours|<labor>] on|for|with|today|yet|done|to|till|until|til|before|this_week|this_weekend|all_week",
     "denial",
     "no work on the desk today",
   ],

@@ -24,7 +24,7 @@ const ASKED =
 export const NOT_COME: readonly Row<TurnEffect>[] = [
   // Taken back in the same breath.
   [
-    "<list>|<~reprice>|put … $ … [,|.|and|but|then|so|later|i|we|have|had|wife|<kin>* took|taken|pulled|yanked|put|changed|set|switched it|them|that|<art>? <piece>? listing|ad|post|price? down|off|again|back !to|$]",
+    "<~list>|<~reprice>|put … $ … [,|.|and|but|then|so|later|i|we|have|had|wife|site|app|page|they|<art>|<kin>* took|taken|pulled|yanked|put|changed|set|switched|raised|lowered|brought|moved it|them|that|<art>? <piece>? listing|ad|post|price? down|off|again|back !to|$]",
     "doubt",
     "listed the desk 40, then took it down",
   ],

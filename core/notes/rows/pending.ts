@@ -16,6 +16,11 @@ export const PENDING: readonly Row<TurnEffect>[] = [
     "finished the desk, drawers tomorrow",
   ],
   [
+    "<~finish> … [,|-|.|and|but|so|just|only|i|we|still|ill* will|need_to|needs_to|have_to|has_to|gotta|gonna|going_to|ill? put|do|add|apply|give|get|have it|on? <art>|one|its? last|final|second|third|more|another|top|clear? coat|coats|wax|varnish|poly|sealer|touchups|touch_ups]",
+    "part",
+    "desk done, will put the last coat on tomorrow",
+  ],
+  [
     "<sell>|<buyer> … [forgot|left|lost|misplaced|didnt_have|didnt_bring|hadnt his|her|their|the|any|enough wallet|purse|cash|money|checkbook|card|at_home|in_the_car?] ;",
     "unpaid",
     "sold the desk 140, she forgot her wallet",

@@ -86,7 +86,12 @@ function gather(found: Gathered, at: number, today: Day): void {
   const { kind, mention, minutes, miles, roles, said } = token;
   if (kind === "piece" && (mention!.it || mention!.other)) found.isOfIt = true;
   else if (kind === "piece") found.mentions.push(mention!);
-  else if (kind === "amount" && token.text !== "one" && !isCounted(token, tokens[at + 1]))
+  else if (
+    kind === "amount" &&
+    token.text !== "one" &&
+    !isCounted(token, tokens[at + 1]) &&
+    !isHour(tokens, at)
+  )
     found.amounts.push(...centsMeant(token));
   else if (kind === "duration" && minutes !== undefined) found.minutes.push(minutes);
   else if (kind === "miles" && miles !== undefined) found.miles.push(miles);
@@ -127,6 +132,12 @@ function sourceAt(tokens: readonly Tok[], from: number): string {
 }
 
 /** "3 no shows", "14 views": what it counts is no money. */
+/** "viewing saturday at four" */
+const isHour = (tokens: readonly Tok[], at: number): boolean =>
+  tokens[at - 1]?.text === "at" && tokens[at - 2]?.kind === "day" && (centsIn(tokens[at]!) ?? 0) <= HOUR_MAX;
+
+const HOUR_MAX = 12_00;
+
 const isCounted = (token: Tok, next: Tok | undefined): boolean =>
   !token.amount?.money &&
   next?.kind === "word" &&

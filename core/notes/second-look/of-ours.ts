@@ -9,6 +9,8 @@ import {
   IT_WENT,
   isLived,
   MAY_HAVE,
+  NAMED_THINGS,
+  NAMES_BODY,
   NOT_DONE_YET,
   NOT_US_BUT,
   OF_DEALS,
@@ -21,6 +23,7 @@ import {
 } from "../words/lived.ts";
 import { PIECE_PARTS } from "../words/parts.ts";
 import { HOUSEHOLD, isOwner } from "../words/people.ts";
+import { formsOf } from "../words/words.ts";
 import {
   isFew,
   isHarmless,
@@ -70,10 +73,11 @@ const isDeed = (token: Tok): boolean =>
  */
 export function turnsDeed(kind: string, tokens: readonly Tok[], { from, said, to }: Stretch): boolean {
   const words = tokens.slice(said, to);
-  if (words.some(({ text }) => UNDOES.has(text))) return true;
+  if (words.some(({ text }, at) => UNDOES.has(text) && !isNamedThing(words, at))) return true;
   const isHedged = words.some(({ roles }) => roles.hedge !== undefined);
   if (kind === "pay") return isHedged && words.some(({ text }) => IT_WENT.has(text));
-  if (kind === "retire") return words.some(({ text }) => TAKES_IT.has(text));
+  if (kind === "retire")
+    return words.some(({ text }) => TAKES_IT.has(text) || formsOf(text).some((form) => TAKES_IT.has(form)));
   if (kind !== "finish" && kind !== "start") return false;
   const isSafeWish = tokens.slice(from, said).some(isReason) || SUBJECTS.has(tokens[said]!.text);
   return (
@@ -84,7 +88,15 @@ export function turnsDeed(kind: string, tokens: readonly Tok[], { from, said, to
   );
 }
 
+/** "the man at the till", "my back can't move it" */
+const isNamedThing = (tokens: readonly Tok[], at: number): boolean =>
+  NAMED_THINGS.has(tokens[at]!.text) && NAMES_BODY.has(tokens[at - 1]?.text ?? "");
+
 const isReason = ({ text }: Tok): boolean => REASONS.has(text);
+
+/** Whether a stretch tells why, or what went on meanwhile: "while waiting for the plumber". */
+export const tellsWhy = (tokens: readonly Tok[], { from, said }: Stretch): boolean =>
+  tokens.slice(from, said).some(isReason);
 
 /** Whether a stretch says nothing that could undo what we did ourselves. */
 export function isBesideDeed(tokens: readonly Tok[], stretch: Stretch, isGoingOn: boolean): boolean {
@@ -148,6 +160,7 @@ function isOfNoDeed(tokens: readonly Tok[], at: number, stretch: Stretch, isWhy:
   if (kind === "piece") return isSpokenOf(tokens, token, stretch);
   if (kind === "amount") return isFew(tokens, at) && !tokens[at + 1]!.roles.supply;
   if (kind !== "word") return kind === "span" || kind === "grain" || kind === "clock";
+  if (isNamedThing(tokens, at)) return true;
   if (OF_DEALS.has(text) || UNDOES.has(text) || roles.vagueTime || roles.method) return false;
   if ((roles.stream && !roles.plain) || (roles.labor && !isWhy)) return false;
   if ((token.hints & HINTS.month) !== 0) return false;

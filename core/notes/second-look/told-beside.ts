@@ -2,9 +2,9 @@ import type { Tok } from "../clause.ts";
 import type { Reading } from "../reading.ts";
 import { unfinished } from "../rows/unfinished.ts";
 import { unitsOf } from "../rows/units.ts";
-import { DENIES } from "../words/lived.ts";
+import { DENIES, WORKS } from "../words/lived.ts";
 import { PIECE_PARTS } from "../words/parts.ts";
-import { besideIn, isBesideDeed, OURS, turnsDeed } from "./of-ours.ts";
+import { besideIn, isBesideDeed, OURS, tellsWhy, turnsDeed } from "./of-ours.ts";
 import { isEnd, isTold, type Stretch, stretchesOf } from "./told.ts";
 
 /*
@@ -23,8 +23,9 @@ export function withoutTold(
   const strict = toldIn(tokens, isTold);
   const made = wholeWithout(tokens, strict, read);
   // "sold the desk 120, it won't fit through her door"
-  const isDenied = strict.some((one) => deniesMore(tokens, one));
-  if (made && !(isDenied && DEALT.has(made.at(-1)!.kind))) return made;
+  const last = made?.at(-1)?.kind ?? "";
+  const isDenied = DEALT.has(last) && strict.some((one) => deniesMore(tokens, one, last));
+  if (made && !isDenied) return made;
   const told = toldIn(tokens, isBesideDeed);
   const deeds = wholeWithout(tokens, told, read);
   const beside = deeds ? [...told, ...besideIn(tokens)] : told;
@@ -57,10 +58,12 @@ const isWhole = (reading: Reading): boolean =>
 const DEALT: ReadonlySet<string> = new Set(["sell", "hold", "buy", "trade"]);
 
 /** Whether something is denied that is no part of a piece: "the lid doesn't close" tells how it is. */
-function deniesMore(tokens: readonly Tok[], { said, to }: Stretch): boolean {
+function deniesMore(tokens: readonly Tok[], { said, to }: Stretch, kind: string): boolean {
   const words = tokens.slice(said, to);
   const at = words.findIndex(({ text }) => DENIES.has(text));
-  return at >= 0 && !PIECE_PARTS.has(words[at - 1]?.text ?? "");
+  // "bought a trunk 14, won't lock"
+  const isOfIt = at === 0 && kind === "buy" && WORKS.has(words[1]?.text ?? "");
+  return at >= 0 && !isOfIt && !PIECE_PARTS.has(words[at - 1]?.text ?? "");
 }
 
 /** Beyond, a line is a list of notes. */
@@ -75,7 +78,11 @@ function toldIn(tokens: readonly Tok[], tells: Telling): Stretch[] {
     .fired(tokens, unitsOf([...tokens]))
     .filter(({ effect }) => effect !== "word" && effect !== "labor");
   for (const stretch of stretchesOf(tokens)) {
-    const isTurned = turns.some(({ from, to }) => from < stretch.to && to > stretch.from);
+    // "done while waiting for the plumber": beside a deed of ours a reason turns nothing.
+    const isWhy = tells !== isTold && tellsWhy(tokens, stretch);
+    const isTurned = turns.some(
+      ({ from, to }) => from < stretch.to && to > stretch.from && !(isWhy && from >= stretch.said),
+    );
     const isGoingOn = told.at(-1)?.to === stretch.from;
     if (!isTurned && tells(tokens, stretch, isGoingOn)) told.push(stretch);
   }

@@ -52,6 +52,11 @@ export const DENIED = wordSet(
   "close shut latch lock slide roll spin swivel recline fold light tilt turn read care come budge open stick dry fit match believe stop help stand look smell hurt sleep know notice mention complain see hear feel eat move budge work go bear",
 );
 
+/** What a piece does or does not: "it won't lock". */
+export const WORKS = wordSet(
+  "close shut latch lock open slide roll spin swivel recline fold light tilt turn stick work budge stand fit match",
+);
+
 /** What denies such a verb, or how something is. */
 export const DENIES = wordSet(
   "nobody no_one refused refuses not didnt doesnt dont cant couldnt cannot wont isnt wasnt werent arent never",
@@ -131,6 +136,11 @@ export const SUBJECTS = wordSet("nobody no_one noone nothing");
 /** Somebody of us is content with what we did. */
 export const AGREES = wordSet("agrees agree agreed approves approve approved");
 
+export const NAMED_THINGS = wordSet("till back");
+
+/** Behind these "back" is of a body and "till" no time. */
+export const NAMES_BODY = wordSet("my our his her the a");
+
 /** What we could not do, before what it was. */
 export const UNABLE = wordSet("cant couldnt cannot");
 
@@ -138,7 +148,7 @@ export const UNABLE = wordSet("cant couldnt cannot");
 export const UNDOES = wordSet(
   "but though if unless until till til once when whenever except then in_case as_soon_as almost nearly about_to " +
     "minus excluding without_it jk kidding just_kidding joking just_joking psych forgot_to failed_to passed_on " +
-    "supposed_to todo to_do remember_to let_me lets ready_to sorry oops scratch undo nope nvm meant " +
+    "supposed_to todo to_do remember_to let_me lets ready_to sorry oops nope nvm meant " +
     "correction business personal private down off_again removed remove deleted delete cancelled canceled cancel paused pause expired expire " +
     "bounced bounce rejected reject flagged unlisted relisted saved save live published publish ad listing site app photo " +
     "account website page upload online press load show show_up payment payments cleared clear accepted accept received through funds returned missing apart " +
@@ -152,7 +162,7 @@ export const NOT_DONE_YET = wordSet(
 
 /** Of what was given away or kept these may tell that it was not taken, or may yet go. */
 export const TAKES_IT = wordSet(
-  "take takes took taken want wants wanted come comes came coming fetch get gets pick pick_up collect buyer buyers she may might refused stays stay rescued let",
+  "take takes took taken want wants wanted come comes came coming fetch get gets pick pick_up collect buyer buyers she may might refused stays stay rescued let collect pay",
 );
 
 /** What became of a payment. */
