@@ -41,6 +41,8 @@ type NewQuestion = Pick<Question, "person" | "chat" | "note" | "matter" | "ask" 
 
 export interface Questions {
   open(question: NewQuestion): { id: number; token: string };
+  /** Keeps what has become of the matter; it is asked as before. */
+  setMatter(id: number, matter: Matter): void;
   /** Notes which message asked it. */
   setPrompt(id: number, outboxRow: number): void;
   /** Oldest first. */
@@ -81,6 +83,7 @@ export function openQuestions({ db }: Connection, isKept = false): Questions & {
       const { lastInsertRowid } = db.insert(questions).values(stored).run();
       return { id: Number(lastInsertRowid), token };
     },
+    setMatter: (id, matter) => change(id, { matter: matterText(matter) }),
     setPrompt: (id, outboxRow) => change(id, { prompt: outboxRow }),
     // Read out of the text each time: whoever has asked may change what they got.
     allOpen: (person) => open.get("all").flatMap((row) => (row.person === person ? [decoded(row)] : [])),
@@ -93,9 +96,11 @@ export function openQuestions({ db }: Connection, isKept = false): Questions & {
   };
 }
 
+const matterText = (matter: Matter): string => JSON.stringify(matterShape.parse(matter));
+
 function encoded(matter: Matter, ask: Ask): { matter: string; ask: string } {
   return {
-    matter: JSON.stringify(matterShape.parse(matter)),
+    matter: matterText(matter),
     ask: JSON.stringify(askShape.parse(ask)),
   };
 }

@@ -1,5 +1,6 @@
 import { takeAnswer } from "../../core/decide/answering/answer.ts";
 import { namedAnswer } from "../../core/decide/answering/named.ts";
+import { paidTold } from "../../core/decide/answering/paid.ts";
 import { answerWithin } from "../../core/decide/answering/part.ts";
 import { wholeLabel } from "../../core/decide/decide.ts";
 import { type Effect, newMatter, type Said } from "../../core/decide/decision.ts";
@@ -20,6 +21,7 @@ import { applyFix, decideAll, settleQuestion } from "./recording.ts";
 import { passOver } from "./talk.ts";
 import { deskOf, type Turn } from "./turn.ts";
 import { takeBack } from "./undoing.ts";
+import { changeBehind } from "./waiting-piece.ts";
 
 /** A message that may answer a question. */
 export interface SaidNow extends Said {
@@ -35,6 +37,7 @@ export interface SaidNow extends Said {
  */
 function answerOpen(turn: Turn, said: SaidNow, question: Question): boolean {
   const { text, readings, isReply } = said;
+  if (correctsBehind(turn, said, question)) return true;
   const isLatest = isReply || !isOlderThanNewest(turn, question);
   const effect =
     acceptedOffer(question.ask, said, isLatest) ??
@@ -56,6 +59,20 @@ function answerOpen(turn: Turn, said: SaidNow, question: Question): boolean {
   }
   applyEffect(turn, question, effect);
   turn.tellsWaiting = true;
+  return true;
+}
+
+/** "make that 65" of the note that waits behind a question: what was told last. False where it corrects none. */
+function correctsBehind(turn: Turn, { text, readings }: SaidNow, question: Question): boolean {
+  const last = question.matter.after?.at(-1);
+  // "it was 35" answers what is asked.
+  if (!last || !isCorrection(readings) || paidTold(text)) return false;
+  const waiting = { matter: last.matter, ask: question.ask, note: last.root };
+  const asked = asIfRecorded(waiting, talkingDesk(turn, undefined));
+  const to = asked && madeOfAsked(goneOn(text, readings, asked.desk), asked);
+  const changed = to && to !== "removed" ? withChange(last.matter.reading, to) : null;
+  if (!changed) return false;
+  changeBehind(turn, question, changed);
   return true;
 }
 

@@ -5,6 +5,7 @@ import { goalsInForce } from "../../core/books/goals.ts";
 import { taxPercentOn } from "../../core/books/month.ts";
 import type { Day } from "../../core/calendar.ts";
 import { showDay, showTime } from "../../core/calendar.ts";
+import { awaitedIn } from "../../core/decide/pieces/awaited.ts";
 import { show } from "../../core/money.ts";
 import { nudgeTime } from "../../db/settings.ts";
 import { inviteMember, membersCalled, membersText, removeMember } from "../members.ts";
@@ -19,6 +20,7 @@ import { NOT_SHOWN, seesMoney } from "./sight.ts";
 import { standingLines } from "./standing.ts";
 import { wordsPassed } from "./talk.ts";
 import type { Turn } from "./turn.ts";
+import { waitingBehind } from "./waiting-piece.ts";
 
 interface Command {
   /** The whole message, without a slash; what is captured is handed on. */
@@ -113,7 +115,11 @@ function askWaiting(turn: Turn): void {
   const [newest] = openQuestions(turn);
   if (!newest) turn.spoken.push("Nothing is waiting for an answer.");
   else {
-    turn.spoken.push(`About "${newest.matter.reading.text}":`);
+    const behind = textsOf(waitingBehind(newest));
+    turn.spoken.push(
+      `About "${newest.matter.reading.text}":`,
+      ...(behind ? [`Behind it waits: ${behind}`] : []),
+    );
     askAgain(turn, newest);
     turn.tellsWaiting = true;
   }
@@ -121,12 +127,14 @@ function askWaiting(turn: Turn): void {
 
 function clearWaiting(turn: Turn): void {
   const open = openQuestions(turn);
-  for (const { id, matter, note } of open) {
+  for (const question of open) {
+    const { id, matter, note } = question;
     closeQuestion(turn, id);
-    releaseAfter(turn, matter);
+    // What waited for a piece would only ask for it again.
+    if (awaitedIn(question).length === 0) releaseAfter(turn, matter);
     turn.ledger.setNoteState(note, "refused");
   }
-  const texts = textsOf(open.map(({ matter }) => matter.reading));
+  const texts = textsOf(open.flatMap((each) => [each.matter.reading, ...waitingBehind(each)]));
   turn.spoken.push(open.length === 0 ? "Nothing is waiting for an answer." : `Dropped: ${texts}`);
 }
 

@@ -71,8 +71,10 @@ function refusedLines(turn: Turn): string[] {
 function questionLines(turn: Turn, isNext: boolean): string[] {
   const [first, ...more] = turn.asked;
   if (!first) return [];
-  const many = isNext || turn.lines > 1 || turn.recorded.length > 0 || more.length > 0;
-  const about = many ? [`About "${shortened(first.text)}":`] : [];
+  const many =
+    isNext || first.isReleased === true || turn.lines > 1 || turn.recorded.length > 0 || more.length > 0;
+  const waits = first.waits?.map((text) => `"${shortened(text)}" waits for this:`);
+  const about = waits ?? (many ? [`About "${shortened(first.text)}":`] : []);
   const later = more.length > 0 ? [`${more.length} more to ask after this.`] : [];
   return [...about, first.ask.prompt, ...later];
 }

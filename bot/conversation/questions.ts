@@ -1,5 +1,6 @@
 import type { Ask, Matter } from "../../core/decide/decision.ts";
 import { mattersOf } from "../../core/decide/matters.ts";
+import { withAwaited } from "../../core/decide/pieces/awaited.ts";
 import type { Reading } from "../../core/notes/reading.ts";
 import type { Note } from "../../db/notes.ts";
 import type { Question } from "../../db/questions.ts";
@@ -23,14 +24,23 @@ export function openQuestions(turn: Turn): Question[] {
   return open.sort((a, b) => (b.prompt ?? -1) - (a.prompt ?? -1) || a.id - b.id);
 }
 
-/** Closes whatever is still asked about a message, and gives it. */
-export function closeQuestionsOf(turn: Turn, root: number): Question[] {
-  const open = turn.ledger.questions.everyOpen().filter((question) => question.note === root);
-  for (const { id, matter } of open) {
+/** Closes whatever is still asked about a message, takes out what waits of it, and gives both. */
+export function closeQuestionsOf(turn: Turn, root: number): Matter[] {
+  const open = turn.ledger.questions.everyOpen();
+  const own = open.filter((question) => question.note === root);
+  const waited = open.flatMap(({ id, matter, note }) => {
+    const { after = [] } = matter;
+    const out = after.filter((each) => each.root === root);
+    if (note === root || out.length === 0) return [];
+    const left = after.filter((each) => each.root !== root);
+    turn.ledger.questions.setMatter(id, { ...matter, after: left });
+    return out.map((each) => each.matter);
+  });
+  for (const { id, matter } of own) {
     closeQuestion(turn, id);
-    releaseAfter(turn, matter);
+    releaseAfter(turn, { ...matter, after: matter.after?.filter((each) => each.root !== root) ?? [] });
   }
-  return open;
+  return [...own.map(({ matter }) => matter), ...waited];
 }
 
 /** Closes one question, so that the next one in the queue may be asked. */
@@ -39,9 +49,11 @@ export function closeQuestion(turn: Turn, id: number): void {
   turn.closed = true;
 }
 
-/** Notes of their own that waited for this matter go on, once the turn has done the rest. */
-export function releaseAfter(turn: Turn, { after = [] }: Matter): void {
-  turn.released.push(...after);
+/** Notes of their own that waited for this matter go on, once the turn has done the rest. `came`: the pieces that it brought. */
+export function releaseAfter(turn: Turn, { after = [] }: Matter, came: readonly number[] = []): void {
+  const { books } = turn.ledger;
+  for (const { matter, root } of after)
+    turn.released.push({ matter: { ...matter, reading: withAwaited(matter.reading, came, books) }, root });
 }
 
 /** What nobody answered for this long is dropped. */

@@ -1,8 +1,10 @@
 import type { Fact } from "../../core/books/facts.ts";
+import { toldBehind, toldNext } from "../../core/decide/answering/behind.ts";
 import { decide, lastResort, meant, wholeLabel, withBeside } from "../../core/decide/decide.ts";
-import { type Effect, type Matter, newMatter } from "../../core/decide/decision.ts";
+import { type Ask, type Effect, type Matter, newMatter } from "../../core/decide/decision.ts";
 import { mainAmountOf } from "../../core/decide/main-amount.ts";
 import { followUp } from "../../core/decide/matters.ts";
+import { withAwaited } from "../../core/decide/pieces/awaited.ts";
 import { boughtLater } from "../../core/decide/pieces/bought-later.ts";
 import { settle } from "../../core/decide/settle.ts";
 import { isGuessedCost } from "../../core/decide/talk/talk.ts";
@@ -17,16 +19,17 @@ import type { Question } from "../../db/questions.ts";
 import { answerQuestion, setNudge } from "./asking.ts";
 import { amendNote } from "./editing.ts";
 import { fixFact, fixingOf } from "./fixing.ts";
-import { talkingDesk } from "./going-on.ts";
+import { type TalkingDesk, talkingDesk } from "./going-on.ts";
 import { amendFacts } from "./mending.ts";
 import { impossibleText, keepOutcome } from "./outcome.ts";
 import { closeQuestion, openQuestion, openQuestions, releaseAfter } from "./questions.ts";
 import { closeSettled } from "./settled.ts";
 import { recordFirst } from "./standing.ts";
-import { keepNamed } from "./talk.ts";
+import { keepNamed, piecesOf } from "./talk.ts";
 import type { Turn } from "./turn.ts";
 import { undoNote } from "./undoing.ts";
 import { asksOfDepositFirst } from "./waiting-deposit.ts";
+import { waitsForPiece } from "./waiting-piece.ts";
 
 /** Which message the facts belong to, and which one is answered by undo in a reply. */
 interface Belonging {
@@ -39,19 +42,42 @@ interface Belonging {
 export function decideAll(turn: Turn, matters: readonly Matter[], belonging: Belonging): void {
   const queue = [...matters];
   for (let matter = queue.shift(); matter; matter = queue.shift()) {
-    const pieces = decideOne(turn, matter, belonging);
+    const pieces = tellsOfAsked(turn, matter, belonging.root)
+      ? null
+      : decideOne(turn, matter, belonging, queue);
     if (pieces) queue.unshift(...followUp(matter, pieces));
   }
 }
 
-/** Decides what waited for something that this turn settled. */
-export function decideReleased(turn: Turn): void {
-  for (let next = turn.released.shift(); next; next = turn.released.shift())
-    decideAll(turn, [next.matter], { root: next.root });
+/** "got a pie safe, 46 miles, set me back 95": what a clause further back was just asked for. */
+function tellsOfAsked(turn: Turn, { reading }: Matter, root: number): boolean {
+  if (turn.asked.length === 0) return false;
+  const asked = new Set(turn.asked.map(({ id }) => id));
+  for (const question of openQuestions(turn)) {
+    if (!asked.has(question.id) || question.note !== root) continue;
+    const told = toldBehind(question.matter, question.ask, reading);
+    if (!told?.isSure) continue;
+    turn.asked = turn.asked.filter(({ id }) => id !== question.id);
+    settleQuestion(turn, question, told.effect);
+    return true;
+  }
+  return false;
 }
 
-/** The pieces that were recorded, for what waits for "it"; null where nothing was. */
-function decideOne(turn: Turn, matter: Matter, belonging: Belonging): number[] | null {
+/** Decides what waited for something that this turn settled. */
+export function decideReleased(turn: Turn): void {
+  for (let next = turn.released.shift(); next; next = turn.released.shift()) {
+    const asked = turn.asked.length;
+    decideAll(turn, [next.matter], { root: next.root });
+    for (const each of turn.asked.slice(asked)) each.isReleased = true;
+  }
+}
+
+/**
+ * The pieces that were recorded, for what waits for "it"; null where nothing was. `next`: the clauses behind it, of
+ * which the first may tell what this one leaves open.
+ */
+function decideOne(turn: Turn, matter: Matter, belonging: Belonging, next: Matter[]): number[] | null {
   const { reading } = matter;
   switch (reading.kind) {
     case "ask":
@@ -62,7 +88,7 @@ function decideOne(turn: Turn, matter: Matter, belonging: Belonging): number[] |
       return null;
     case "fix": {
       if (reading.amount === undefined || reading.fact !== undefined)
-        return decideOtherFix(turn, matter, reading, belonging);
+        return decideOtherFix(turn, matter, reading, belonging, next);
       const fixing = fixingOf(turn, reading, belonging.replyRoot);
       if (fixing) applyFix(turn, fixing);
       return null;
@@ -71,7 +97,7 @@ function decideOne(turn: Turn, matter: Matter, belonging: Belonging): number[] |
       setNudge(turn, reading);
       return null;
     default:
-      return decideFact(turn, matter, belonging);
+      return decideFact(turn, matter, belonging, next);
   }
 }
 
@@ -81,25 +107,26 @@ function decideOtherFix(
   matter: Matter,
   reading: ReadingOf<"fix">,
   belonging: Belonging,
+  next: Matter[],
 ): number[] | null {
   const mend = mendOfFix(reading, talkingDesk(turn, belonging.replyRoot));
-  if (mend) return decideFact(turn, { ...matter, reading: mend }, belonging);
+  if (mend) return decideFact(turn, { ...matter, reading: mend }, belonging, next);
   const { minutes, miles, isTold, text, line } = reading;
   // "it was 24 miles round trip" behind what was no drive yet.
   if (miles !== undefined && saysAny(text, TRIP_TOLD)) {
     const drive: ReadingOf<"drive"> = { kind: "drive", miles, follows: true, text, line };
-    return decideFact(turn, { ...matter, reading: drive }, belonging);
+    return decideFact(turn, { ...matter, reading: drive }, belonging, next);
   }
   // "took me 2 hours" behind what was no work yet.
   if (isTold && minutes !== undefined) {
     const work: ReadingOf<"work"> = { kind: "work", minutes, missing: ["pieces"], text, line };
-    return decideFact(turn, { ...matter, reading: work }, belonging);
+    return decideFact(turn, { ...matter, reading: work }, belonging, next);
   }
   refuse(turn, matter, "I see nothing of yours that this corrects.");
   return null;
 }
 
-function decideFact(turn: Turn, asSaid: Matter, belonging: Belonging): number[] | null {
+function decideFact(turn: Turn, asSaid: Matter, belonging: Belonging, next: Matter[]): number[] | null {
   const { said } = asSaid;
   const desk = { ...talkingDesk(turn, belonging.replyRoot), today: said };
   const matter = meant(asSaid, desk);
@@ -111,7 +138,7 @@ function decideFact(turn: Turn, asSaid: Matter, belonging: Belonging): number[] 
       refuse(turn, matter, decision.why);
       return null;
     case "ask":
-      openQuestion(turn, matter, withBeside(decision.ask, reading, desk), belonging.root);
+      askOrWait(turn, matter, decision.ask, { root: belonging.root, next, desk });
       return null;
     case "act":
       if (decision.effect.kind === "amend") amendFacts(turn, decision.effect, reading);
@@ -133,13 +160,30 @@ function decideFact(turn: Turn, asSaid: Matter, belonging: Belonging): number[] 
       keepOutcome(turn, result.facts, reading.text);
       if (isGuessedCost(asSaid.reading, reading)) offerOverhead(turn, result.facts);
       for (const fact of result.facts) recordFirst(turn, fact);
-      releaseAfter(turn, matter);
+      releaseAfter(turn, matter, piecesOf(result.facts));
       closeSettled(turn, result.facts);
       if (decision.ask) {
         openQuestion(turn, newMatter(decision.ask.reading, said), decision.ask.ask, belonging.root);
       }
       return result.facts.flatMap((fact) => fact.pieces);
     }
+  }
+}
+
+/** Asks about a note, unless the next clause tells what it leaves open, or it waits for what is asked of its piece already. */
+function askOrWait(
+  turn: Turn,
+  matter: Matter,
+  ask: Ask,
+  { root, next, desk }: { root: number; next: Matter[]; desk: TalkingDesk },
+): void {
+  const told = toldNext(matter, ask, next);
+  if (told?.isSure) next.unshift(...told.matters);
+  else if (!waitsForPiece(turn, { matter, root }, ask)) {
+    const reading = withAwaited(matter.reading, [], desk.books);
+    // What it was to wait for is on the books by now.
+    if (reading !== matter.reading) next.unshift({ ...matter, reading });
+    else openQuestion(turn, matter, withBeside(told?.ask ?? ask, reading, desk), root);
   }
 }
 

@@ -3,6 +3,7 @@ import type { Fact, NewFact } from "../../core/books/facts.ts";
 import type { BooksInHand } from "../../core/books/hand.ts";
 import type { Problem } from "../../core/books/problem.ts";
 import { problemWords } from "../../core/books/problem.ts";
+import { toldNext } from "../../core/decide/answering/behind.ts";
 import { decide, meant, verbOf } from "../../core/decide/decide.ts";
 import { type Ask, type Effect, type Matter, newMatter, type Talk } from "../../core/decide/decision.ts";
 import { followUp } from "../../core/decide/matters.ts";
@@ -57,7 +58,7 @@ export function* redo(turn: Turn, standing: readonly Fact[], matters: readonly M
   if (queue.length === 0)
     return { kind: "unusable", why: 'It says nothing now. To take the note back, send "undo".' };
   for (let matter = queue.shift(); matter; matter = queue.shift()) {
-    const step = redoOne(redoing, matter);
+    const step = redoOne(redoing, matter, queue);
     if (step.kind === "unusable") return step;
     if (step.kind === "ask") redoing.asked.push({ matter, ask: step.ask });
     else queue.unshift(...step.next);
@@ -79,7 +80,7 @@ export function isCovered(standing: readonly Fact[], facts: readonly NewFact[]):
 
 type Step = { kind: "unusable"; why: string } | { kind: "ask"; ask: Ask } | { kind: "on"; next: Matter[] };
 
-function redoOne(redoing: Redoing, asSaid: Matter): Step {
+function redoOne(redoing: Redoing, asSaid: Matter, next: Matter[]): Step {
   const { turn, books, problem, nextPiece, standing } = redoing;
   if (problem) return { kind: "unusable", why: problemWords(problem, turn.ledger.books, turn.today) };
   const desk = { books, today: asSaid.said, nextPiece, talk: talkOfStanding(standing) };
@@ -92,6 +93,8 @@ function redoOne(redoing: Redoing, asSaid: Matter): Step {
     return { kind: "unusable", why: `"${reading.text}" is no note to put in its place.` };
   if (decision.kind === "refuse") return { kind: "unusable", why: decision.why };
   if (decision.kind === "ask") {
+    const told = toldNext(matter, decision.ask, next);
+    if (told?.isSure) return { kind: "on", next: told.matters };
     if (reading.kind === "unclear") return { kind: "unusable", why: decision.ask.prompt };
     const effect = answeredBefore(redoing, matter.reading, decision.ask);
     return effect ? { kind: "on", next: settle(matter, effect) } : { kind: "ask", ask: decision.ask };

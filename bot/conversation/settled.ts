@@ -2,7 +2,7 @@ import type { Fact } from "../../core/books/facts.ts";
 import { mentionsOf } from "../../core/decide/pieces/mentioned.ts";
 import type { Mention, Reading } from "../../core/notes/reading.ts";
 import type { Question } from "../../db/questions.ts";
-import { closeQuestion, openQuestions } from "./questions.ts";
+import { closeQuestion, openQuestions, releaseAfter } from "./questions.ts";
 import type { Turn } from "./turn.ts";
 
 /** A note that says what an open question asked for closes it: at most one question for each fact. */
@@ -14,8 +14,9 @@ export function closeSettled(turn: Turn, facts: readonly Fact[]): void {
     if (settled) {
       closeQuestion(turn, settled.id);
       open = open.filter((question) => question !== settled);
-      // What took a purchase for granted goes on now that it is told.
+      // What took a purchase for granted, or waited for it, goes on now that it is told.
       if (settled.ask.first) turn.released.push({ matter: settled.matter, root: settled.note });
+      else releaseAfter(turn, settled.matter, fact.pieces);
     }
   }
 }

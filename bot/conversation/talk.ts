@@ -2,12 +2,14 @@ import type { Books } from "../../core/books/books.ts";
 import type { Fact } from "../../core/books/facts.ts";
 import { dayOfInstant, type Instant } from "../../core/calendar.ts";
 import { type Offer, readingsOn, type Talk } from "../../core/decide/decision.ts";
+import { awaitedIn } from "../../core/decide/pieces/awaited.ts";
 import { ever, here } from "../../core/decide/pieces/fits.ts";
 import { foundBy } from "../../core/decide/pieces/match.ts";
 import { mentionsOf } from "../../core/decide/pieces/mentioned.ts";
 import { mentionsSaid } from "../../core/notes/bare.ts";
 import type { Mention, Reading } from "../../core/notes/reading.ts";
 import { couldOf } from "../../core/notes/unclear.ts";
+import type { Question } from "../../db/questions.ts";
 import type { Turn } from "./turn.ts";
 
 /** A word passed over this often beside a verb is no longer asked about. */
@@ -16,9 +18,11 @@ const PASSED_TIMES = 2;
 /** What was spoken of before this note: the message replied to, this person's last piece, words learnt. */
 export function talkOf(turn: Turn, replyRoot: number | undefined): Talk {
   const replied = replyRoot === undefined ? undefined : piecesOfMessage(turn, replyRoot);
-  const latest = latestPieces(turn);
+  const awaited = awaitedLast(turn);
+  const latest = awaited.length > 0 ? undefined : latestPieces(turn);
   return {
     ...(replied ? { replied } : {}),
+    ...(awaited.length > 0 ? { awaited } : {}),
     ...(latest ? { latest } : {}),
     // Looked for only where a note speaks of several.
     get several() {
@@ -67,13 +71,35 @@ function latestPieces(turn: Turn): number[] | undefined {
   const { ledger, person, today } = turn;
   const fact = newestFact(turn, ({ pieces }) => pieces.length > 0);
   const asked = ledger.settings.get("askedOf")?.[person];
-  const since = Math.max(fact?.note ?? 0, asked?.day === today ? asked.note : 0);
-  const waiting = ledger.questions.allOpen(person).findLast((question) => question.note > since);
-  const named = waiting && isSaidToday(turn, waiting.asked) ? mentionsIn(waiting.matter.reading) : [];
+  const waiting = newestWaiting(turn);
+  const named = waiting ? mentionsIn(waiting.matter.reading) : [];
   if (named.length > 0) return piecesNamed(named, turn);
   if (asked && asked.day === today && asked.note > (fact?.note ?? 0)) return asked.pieces;
   if (!fact) return undefined;
   return isOfToday(turn, fact) ? fact.pieces : undefined;
+}
+
+/** The note that was told today, since anything was recorded or asked of a piece, and waits for an answer. */
+function newestWaiting(turn: Turn): Question | undefined {
+  const { ledger, person, today } = turn;
+  const fact = newestFact(turn, ({ pieces }) => pieces.length > 0);
+  const asked = ledger.settings.get("askedOf")?.[person];
+  const since = Math.max(fact?.note ?? 0, asked?.day === today ? asked.note : 0);
+  const open = ledger.questions.allOpen(person).filter((question) => spokenAt(question) > since);
+  const [newest] = open.sort((a, b) => spokenAt(b) - spokenAt(a));
+  return newest && isSaidToday(turn, ledger.note(spokenAt(newest))?.said ?? newest.asked)
+    ? newest
+    : undefined;
+}
+
+/** The last note that a question is about, or that waits behind it. */
+const spokenAt = ({ note, matter }: Question): number =>
+  Math.max(note, ...(matter.after ?? []).map(({ root }) => root));
+
+/** The pieces spoken of last, where what is asked about them has no answer yet and they come with it. */
+function awaitedLast(turn: Turn): Mention[] {
+  const waiting = newestWaiting(turn);
+  return waiting ? awaitedIn(waiting) : [];
 }
 
 /** Notes that tell the same one after the other are hardly more. */

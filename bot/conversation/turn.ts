@@ -47,8 +47,11 @@ export interface Turn extends ConversationDeps {
   looked: { recorded: number; heard: number; calls: Calls };
   /** `isRead`: what it says is known, and cannot be. */
   refused: { text: string; line: number; why: string; isRead?: true }[];
-  /** Questions opened in this turn, oldest first. */
-  asked: { id: number; token: string; ask: Ask; text: string }[];
+  /**
+   * Questions opened in this turn, oldest first. `waits`: the notes that wait for the answer from now on;
+   * `isReleased`: of a note that had waited.
+   */
+  asked: { id: number; token: string; ask: Ask; text: string; waits?: string[]; isReleased?: true }[];
   /** Whole answers and other words, each a block of its own. */
   spoken: string[];
   /** Buttons beside those of a question. */

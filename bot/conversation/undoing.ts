@@ -75,7 +75,7 @@ export function takeBack(turn: Turn, root: number, own: boolean): void {
     tellOwner(turn, `took back ${before.join("; ")}`);
     turn.spoken.push(titled("Taken back", before));
   }
-  const dropped = closeQuestionsOf(turn, root).map(({ matter }) => matter.reading);
+  const dropped = closeQuestionsOf(turn, root).map(({ reading }) => reading);
   if (dropped.length > 0) {
     const nothing = facts.length === 0 ? ", nothing was recorded" : "";
     if (facts.length === 0) offerLast(turn);
@@ -132,7 +132,13 @@ export function lastRoot(turn: Turn): number | null {
     (question.prompt === null ? null : ledger.outbox.get(question.prompt)?.note) ?? question.note;
   const touched = [
     ...facts.map((fact) => ({ root: fact.root, at: fact.note })),
-    ...openQuestions(turn).map((question) => ({ root: question.note, at: at(question) })),
+    ...openQuestions(turn).flatMap((question) => [
+      // What waits behind it was told later.
+      ...(question.matter.after ?? [])
+        .map(({ root }) => ({ root, at: Math.max(root, at(question)) }))
+        .reverse(),
+      { root: question.note, at: at(question) },
+    ]),
   ];
   return touched.sort((a, b) => b.at - a.at)[0]?.root ?? null;
 }

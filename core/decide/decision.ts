@@ -3,7 +3,7 @@ import type { NewFact } from "../books/facts.ts";
 import type { Day } from "../calendar.ts";
 import type { Past } from "../mending/past.ts";
 import type { Cents } from "../money.ts";
-import type { Missing, Reading } from "../notes/reading.ts";
+import type { Mention, Missing, Reading } from "../notes/reading.ts";
 
 /** What deciding may look at: the books as they stand, and the message's own day. */
 export interface Desk {
@@ -27,6 +27,8 @@ export interface Talk {
   latest?: number[];
   /** Those of all notes of that message, or told one after the other, where they tell the same of several pieces: what "those" means. */
   readonly several?: readonly number[] | undefined;
+  /** Those that were spoken of last and are not on the books: what is asked about them has no answer yet. */
+  awaited?: readonly Mention[];
   /** What was offered for pieces, or told of them in a note that waits, and is still open, newest first. */
   offers?: readonly Offer[];
   /** Words that this ledger has learnt to pass over beside a verb: "sell zorp". */

@@ -32,6 +32,8 @@ export interface Mention {
   place?: number;
   /** "1h on each": all that were spoken of, each by itself. */
   each?: true;
+  /** Not on the books yet: it comes with the answer to what is still asked about it. */
+  awaited?: true;
 }
 
 export type Category = "materials" | "tools" | "vehicle" | "fees" | "help" | "storage" | "other";

@@ -27,6 +27,7 @@ import { pricedFor } from "../pieces/each.ts";
 import { mentionsOf } from "../pieces/mentioned.ts";
 import { completeReading, dayOfAnswer, isPart } from "./completion.ts";
 import { doubtedAnswer, withCount } from "./counting.ts";
+import { paidTold } from "./paid.ts";
 import { pointedAt } from "./pointed-at.ts";
 import { behindHaggling, choiceSpoken, halfOf, withoutOpening } from "./spoken.ts";
 
@@ -55,21 +56,27 @@ export function takeAnswer(asked: Asked, said: Said): Effect | null {
   // "like 40 minutes, mostly stripping": the opening alone makes another note of it.
   if (isOwnNote && !(opened && wants === "minutes")) return null;
   const rest = opened ? { ...said, text: opened, readings: readMessage(opened, said.today) } : null;
-  const bought = of.kind === "buy" && wants === "price" ? asBought(said) : null;
+  const told = wants === "price" ? toldAnew(said, of.kind) : null;
   return (
     completeReading(asked, said) ??
     (rest && (takeBare(asked, rest) ?? completeReading(asked, rest))) ??
-    (bought && completeReading(asked, bought))
+    (told && completeReading(asked, told))
   );
 }
 
-/** "it was 20 from the church sale" of what a piece cost: got for that. */
-function asBought(said: Said): Said | null {
-  const text = said.text.replace(WHAT_IT_COST, "got it for ");
-  return text === said.text ? null : { ...said, text, readings: readMessage(text, said.today) };
+/** "it was 20 from the church sale", "gave the fella 20" of what a piece cost: got for that. Of a sale: sold for that. */
+function toldAnew(said: Said, kind: Reading["kind"]): Said | null {
+  const opening = OPENINGS[kind];
+  const paid = opening && paidTold(said.text);
+  if (!paid || (paid.side ?? opening.side) !== opening.side) return null;
+  const text = `${opening.words} ${paid.rest}`;
+  return { ...said, text, readings: readMessage(text, said.today) };
 }
 
-const WHAT_IT_COST = /^\W*(?:(?:it|that|i think it) )?(?:was|cost(?: me| us)?|ran me|came to) (?=\$?\d)/i;
+const OPENINGS: Partial<Record<Reading["kind"], { words: string; side: "in" | "out" }>> = {
+  buy: { words: "got it for", side: "out" },
+  sell: { words: "sold it for", side: "in" },
+};
 
 function isWhole({ kind, missing = [] }: Reading): boolean {
   return kind !== "unclear" && missing.length === 0;

@@ -81,6 +81,7 @@ export function buyFirst(reading: WithPieces, index: number, desk: Desk): Readin
   const mention = reading.pieces![index]!;
   const bought: Mention = { ...mention, count: mention.count ?? 1 };
   delete bought.plural;
+  delete bought.awaited;
   const buy: Reading = {
     kind: "buy",
     pieces: [bought],

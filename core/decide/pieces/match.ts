@@ -32,8 +32,8 @@ type Pieces = readonly Readonly<Piece>[];
 
 /** Matches one mention to the books, leaving out the pieces that the note has already named. */
 export function matchMention(mention: Mention, books: Books, fit: Fit, taken: ReadonlySet<number>): Match {
-  // What all but that is, the books could not tell.
-  if (mention.allBut) return { kind: "none" };
+  // What all but that is, the books could not tell; what is to come they do not have.
+  if (mention.allBut || mention.awaited) return { kind: "none" };
   if (mention.number !== undefined)
     return atOdds(mention, books, fit) ?? matchNumber(mention.number, books, fit);
   const pieces = [...books.pieces.values()].filter((piece) => !taken.has(piece.number));

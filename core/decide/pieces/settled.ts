@@ -4,6 +4,7 @@ import { isSetName } from "../../notes/mentions/furniture.ts";
 import { pluralOf } from "../../notes/mentions/plural.ts";
 import type { Mention, Reading } from "../../notes/reading.ts";
 import { type Ask, type Choice, type Decision, type Desk, NEVER_MIND } from "../decision.ts";
+import { areAwaited } from "./awaited.ts";
 import { anotherOne, buyFirst, meaning, type PieceNeed, type WithPieces, withoutPiece } from "./choices.ts";
 import { type Fit, type Match, matchMention } from "./match.ts";
 import { aPiece, isOne, nameWith, wordsOf } from "./mention-words.ts";
@@ -23,9 +24,33 @@ export function settlePieces(reading: WithPieces, desk: Desk, need: PieceNeed): 
     const match =
       repliedTo(mention, desk, need.fit, taken) ?? matchMention(mention, desk.books, need.fit, taken);
     if (match.kind !== "found") return ask(reading, index, match, desk, need);
+    if (mayBeAwaited(mention, desk))
+      return { kind: "ask", ask: hereOrAwaited(reading, index, match.pieces, desk) };
     for (const number of match.pieces) taken.add(number);
   }
   return { kind: "settled", pieces: [...taken] };
+}
+
+/** "sanded the desk" right behind the purchase of another desk, of which it is asked what that cost. */
+function mayBeAwaited(mention: Mention, { talk }: Desk): boolean {
+  const { replied, awaited = [] } = talk ?? {};
+  const isNamed = mention.number === undefined && mention.name !== undefined;
+  return isNamed && !replied && areAwaited([mention], awaited, { isSurely: true });
+}
+
+function hereOrAwaited(reading: WithPieces, index: number, pieces: number[], desk: Desk): Ask {
+  const mention = reading.pieces![index]!;
+  const all = [...reading.pieces!];
+  all[index] = { ...mention, awaited: true };
+  const [it, label] = isOne(mention) ? ["the one", "The new one"] : ["those", "The new ones"];
+  const known = meaning(reading, index, pieces, labelOf(desk.books, pieces));
+  const coming: Choice = {
+    label,
+    words: ["new", "the new one", "the new ones", "that one", "new one"],
+    effect: { kind: "settle", change: { pieces: all } as Partial<Reading> },
+  };
+  const prompt = `Is that ${known.label}, or ${it} I still asked about?`;
+  return { prompt, wants: "pieces", mention: index, choices: [coming, known, NEVER_MIND] };
 }
 
 /** The piece of the message replied to, where the words are its own: "the chest" in reply to one of two chests. */

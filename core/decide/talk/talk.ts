@@ -14,6 +14,7 @@ import { ever } from "../pieces/fits.ts";
 import { foundBy } from "../pieces/match.ts";
 import { nameWith } from "../pieces/mention-words.ts";
 import { byNumbers, mentionsOf } from "../pieces/mentioned.ts";
+import { ofAwaited } from "./of-awaited.ts";
 import { allHere, allOfThem, eachHere, hereOf, likelySold, theOther } from "./unnamed.ts";
 
 /*
@@ -27,6 +28,8 @@ interface Deciding {
 
 /** The reading with the pieces that the talk gives it; the same reading where it gives none. */
 export function talkedOf(reading: Reading, desk: Omit<Desk, "confirmed">, deciding: Deciding): Reading {
+  const awaited = ofAwaited(reading, desk);
+  if (awaited) return awaited;
   const pointed = pointedOut(reading, desk);
   if (pointed && !cannotBe(deciding.decide(pointed, desk))) return pointed;
   if (pointed && !mentionsOf(reading).some(({ alike }) => alike)) return reading;

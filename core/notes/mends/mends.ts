@@ -67,6 +67,7 @@ export function mendOf(line: Units, today: Day, trace?: Trace[]): Correction | n
       (fired.effect === "remove" ? null : mendFrom(fired.effect, before, withoutReason(after), words, today));
     if (!made) continue;
     made.mend.of = withKindOf(made.mend, words);
+    if (isOtherCost(made.mend, words)) continue;
     inMeasure(made.mend);
     trace?.push({ table: "corrections", row: fired.row, words: words.join(" ") });
     if (made.isSure) return made;
@@ -95,6 +96,12 @@ function withKindOf({ of = {}, to = {} }: Mend, words: readonly string[]): Of {
   if (isOfPiece && to.amount === 0) return { ...of, kind: "buy" };
   return isOfPiece && LISTING.has(words[0]!) ? { ...of, kind: "list" } : of;
 }
+
+/** "drove 25 miles for the buffet and it was free": what was paid is no measure of a drive or a work. */
+const isOtherCost = ({ of, to }: Mend, words: readonly string[]): boolean =>
+  (of?.kind === "drive" || of?.kind === "work") &&
+  to?.amount !== undefined &&
+  (to.amount === 0 || words.includes("cost"));
 
 const sure = (mend: Mend | null): Correction | null => mend && { mend, isSure: true };
 

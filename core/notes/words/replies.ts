@@ -43,6 +43,37 @@ export const NEVER_MIND = wordSet(
 export const SAYS_AMOUNT =
   /^\s*(?:(?:it|that|they|i|he|she)\s+)?(?:was|were|cost|costs|paid|gave)\s+(?:me\s+)?/i;
 
+/** Money is given, by whoever does it: "gave the fella 45", "she handed me 110". */
+export const GIVES = wordSet("paid pay pd payed gave give handed slipped forked shelled coughed spent");
+
+/** It is taken: "she took 20 for it", "took 90". */
+export const TAKES_FOR = wordSet("took accepted");
+
+/** A piece is let go for it: "they let me have it for 5", "let it go for 90". */
+export const LETS_GO = wordSet("let");
+
+/** It is what something cost: "ran me 8", "set me back 12", "he charged me 40". */
+export const COSTS_ME = wordSet("cost costs ran set charged");
+
+/** It is what something brought. */
+export const BRINGS = wordSet("fetched brought went ended");
+
+/** It is what somebody wanted; only where that was paid did it cost that. */
+export const WANTED_FOR = wordSet("wanted asked");
+
+/** What stands beside any of these and says nothing more of the amount. */
+export const AROUND_PAYING = wordSet(
+  "i we he she they who me us him her them it that this which for the a an my old and but so just only over back out up in of was were it's have go with to all think",
+);
+
+/** Behind an amount: for what was spoken of. */
+export const FOR_THAT =
+  /^(\S+)\s+for(?:\s+(?:it|them|that|this|all of (?:it|them)|both|the (?:lot|pair|set|bunch|whole thing)))?\b/i;
+
+/** "wanted 25 so i paid that" */
+export const PAID_THAT =
+  /[\s,]+(?:so|and)\s+(?:i|we)\s+(?:paid|gave|did)(?:\s+(?:it|that|him|her|them))*\s*[.!]*$/i;
+
 /** "came with the armoire", "free with it", "thrown in": nothing was paid for it. */
 export const CAME_ALONG =
   /^\s*(?:it\s+)?(?:was\s+)?(?:free|came|thrown\s+in|included|a\s+freebie)\s+(?:in\s+)?with\b/i;

@@ -1,0 +1,68 @@
+import type { Tok } from "../../notes/clause.ts";
+import { lexed } from "../../notes/lexed.ts";
+import { wordsOf } from "../../notes/tokens/text.ts";
+import {
+  AROUND_PAYING,
+  BRINGS,
+  COSTS_ME,
+  FOR_THAT,
+  GIVES,
+  LETS_GO,
+  PAID_THAT,
+  TAKES_FOR,
+  WANTED_FOR,
+} from "../../notes/words/replies.ts";
+
+/** An amount behind words that say nothing but that it was paid, and which way it went. */
+interface PaidTold {
+  /** Paid by the shop, or to it; null where the words may mean either: "it was 35". */
+  side: "out" | "in" | null;
+  /** The amount, with what stands behind it: "45 cash". */
+  rest: string;
+}
+
+/** "gave the fella 45", "she handed me 110", "it was 35", "30 for it"; null where anything else stands before the amount. */
+export function paidTold(text: string): PaidTold | null {
+  const tokens = lexed(text);
+  const at = tokens.findIndex(({ kind }) => kind === "amount");
+  const start = at < 0 ? undefined : wordsOf(text)[tokens[at]!.from]?.start;
+  if (start === undefined || tokens.filter(({ kind }) => kind === "amount").length > 1) return null;
+  const words = tokens.slice(0, at).flatMap(saidBy);
+  if (words.includes(null)) return null;
+  const rest = text.slice(start);
+  const side = sideOf(words as string[], PAID_THAT.test(rest));
+  return {
+    side: FOR_THAT.test(rest) ? (side ?? "out") : side,
+    rest: rest.replace(PAID_THAT, "").replace(FOR_THAT, "$1"),
+  };
+}
+
+const SOMEBODY = "they";
+
+/** The words of a token; somebody, whoever it is; null for a word that says something else. */
+function saidBy({ kind, text, roles, mention }: Tok): (string | null)[] {
+  if (kind === "mark" || mention?.it) return [];
+  if (kind !== "word") return [null];
+  if (roles.person) return [SOMEBODY];
+  return text.split(" ").map((word) => (KNOWN.some((words) => words.has(word)) ? word : null));
+}
+
+const KNOWN = [GIVES, TAKES_FOR, COSTS_ME, LETS_GO, BRINGS, WANTED_FOR, AROUND_PAYING];
+
+const OTHERS: ReadonlySet<string> = new Set(["he", "she", SOMEBODY, "who", "him", "her", "them"]);
+const OURS: ReadonlySet<string> = new Set(["me", "us"]);
+
+/** `isPaid`: behind the amount stands that it was paid. */
+function sideOf(words: readonly string[], isPaid: boolean): PaidTold["side"] | "out" | null {
+  const at = words.findLastIndex((word) => KNOWN.slice(0, -1).some((verbs) => verbs.has(word)));
+  const verb = words[at];
+  if (verb === undefined) return null;
+  const isTheirs = words.slice(0, at).some((word) => OTHERS.has(word));
+  const behind = words.slice(at + 1);
+  if (GIVES.has(verb)) return isTheirs || behind.some((word) => OURS.has(word)) ? "in" : "out";
+  if (TAKES_FOR.has(verb)) return isTheirs ? "out" : "in";
+  if (LETS_GO.has(verb)) return isTheirs || behind.some((word) => OURS.has(word)) ? "out" : "in";
+  if (COSTS_ME.has(verb)) return behind.some((word) => OTHERS.has(word)) ? "in" : "out";
+  if (WANTED_FOR.has(verb)) return isPaid && isTheirs ? "out" : null;
+  return "in";
+}
