@@ -135,7 +135,7 @@ function decideFact(turn: Turn, asSaid: Matter, belonging: Belonging, next: Matt
   const decision = decided.kind === "refuse" ? (lastResort(reading, desk) ?? decided) : decided;
   switch (decision.kind) {
     case "refuse":
-      refuse(turn, matter, decision.why);
+      if (!waitsForPiece(turn, { matter, root: belonging.root })) refuse(turn, matter, decision.why);
       return null;
     case "ask":
       askOrWait(turn, matter, decision.ask, { root: belonging.root, next, desk });

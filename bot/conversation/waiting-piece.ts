@@ -3,6 +3,7 @@ import type { Ask, Matter } from "../../core/decide/decision.ts";
 import { areAwaited, awaitedIn } from "../../core/decide/pieces/awaited.ts";
 import { mentionsOf } from "../../core/decide/pieces/mentioned.ts";
 import type { Reading } from "../../core/notes/reading.ts";
+import { couldOf, tellsNoFact } from "../../core/notes/unclear.ts";
 import type { Question } from "../../db/questions.ts";
 import { askAgain, openQuestions } from "./questions.ts";
 import { deskOf, type Turn } from "./turn.ts";
@@ -12,17 +13,35 @@ import { deskOf, type Turn } from "./turn.ts";
  * is recorded once that is answered, whatever answers it.
  */
 
-/** Keeps a note behind the question for its piece, which is asked once more. False where nobody was asked. */
-export function waitsForPiece(turn: Turn, note: { matter: Matter; root: number }, ask: Ask): boolean {
-  const [bought] = ask.misfit ? (ask.first ?? []) : [];
-  if (bought?.kind !== "buy") return false;
-  const pieces = mentionsOf(bought);
-  const question = openQuestions(turn).find((each) => areAwaited(pieces, awaitedIn(each)));
+/**
+ * Keeps a note behind the question for its piece, which is asked once more. False where nobody was asked. `ask`: what
+ * would be asked of it instead; none where it is only not understood.
+ */
+export function waitsForPiece(turn: Turn, note: { matter: Matter; root: number }, ask?: Ask): boolean {
+  const [bought] = ask?.misfit ? (ask.first ?? []) : [];
+  const { reading: said } = note.matter;
+  // What an unclear note may be is judged once its piece is here.
+  const told = bought ? [bought] : couldOf(said).filter(({ kind }) => kind !== "buy" && kind !== "mend");
+  if (bought ? bought.kind !== "buy" : tellsNoFact(said)) return false;
+  const isOf = (question: Question): boolean => {
+    const awaited = awaitedIn(question);
+    return told.some((each) => areAwaited(mentionsOf(each), awaited));
+  };
+  const question = openQuestions(turn).find(isOf);
   if (!question) return false;
-  const { after = [] } = question.matter;
+  const { after = [], reading } = question.matter;
+  const before = [reading, ...after.map(({ matter }) => matter.reading)];
+  // What is gone with one of these goes no second time.
+  const isGone = goes(note.matter.reading) && before.some(goes);
+  if (isGone || before.length > BEHIND_MAX || turn.asked.length >= BEHIND_MAX) return false;
   askWithBehind(turn, question, [...after, note], note.matter.reading.text);
   return true;
 }
+
+const goes = ({ kind }: Reading): boolean => kind === "sell" || kind === "retire";
+
+/** More than these are asked about by themselves. */
+const BEHIND_MAX = 9;
 
 function askWithBehind(turn: Turn, question: Question, after: Matter["after"] & object, text: string): void {
   const matter: Matter = { ...question.matter, after };

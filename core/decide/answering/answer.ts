@@ -14,14 +14,18 @@ import {
 } from "../../notes/bare.ts";
 import { readMessage } from "../../notes/read.ts";
 import type { Mention, Reading, ReadingOf } from "../../notes/reading.ts";
+import { FOR_NOTHING } from "../../notes/words/money.ts";
 import {
   BEFORE_CALLED,
   CAME_ALONG,
   COMPARED,
   SAYS_AMOUNT,
+  TURNS_AMOUNT,
   UNKNOWN_TO_THEM,
+  UNSURE_OF_IT,
+  WAS_GIVEN,
 } from "../../notes/words/replies.ts";
-import { saysAny } from "../../notes/words/words.ts";
+import { saysAny, wordsIn } from "../../notes/words/words.ts";
 import type { Ask, Choice, Effect, Matter, Said } from "../decision.ts";
 import { pricedFor } from "../pieces/each.ts";
 import { mentionsOf } from "../pieces/mentioned.ts";
@@ -68,7 +72,7 @@ export function takeAnswer(asked: Asked, said: Said): Effect | null {
 function toldAnew(said: Said, kind: Reading["kind"]): Said | null {
   const opening = OPENINGS[kind];
   const paid = opening && paidTold(said.text);
-  if (!paid || (paid.side ?? opening.side) !== opening.side) return null;
+  if (!paid || (paid.side ?? opening.side) !== opening.side || saysAny(paid.rest, TURNS_AMOUNT)) return null;
   const text = `${opening.words} ${paid.rest}`;
   return { ...said, text, readings: readMessage(text, said.today) };
 }
@@ -176,7 +180,7 @@ function minutesAlone(text: string): number | null {
 /** The change that a bare value makes to the reading's wanted field. */
 function fill(ask: Ask, text: string, today: Day, reading: Reading): Partial<Reading> | null {
   const { wants } = ask;
-  if (wants === "price" && reading.kind === "buy" && CAME_ALONG.test(text)) text = "0";
+  if (wants === "price" && reading.kind === "buy" && (CAME_ALONG.test(text) || saysFree(text))) text = "0";
   const rest = { missing: reading.missing?.filter((field) => field !== wants) ?? [] };
   const given = (value: object | string | number | null, field: string = wants) =>
     value === null ? null : ({ [field]: value, ...rest } as Partial<Reading>);
@@ -215,6 +219,14 @@ function fill(ask: Ask, text: string, today: Day, reading: Reading): Partial<Rea
       return null;
   }
 }
+
+/** "no charge", "they gave it to me", and little else. */
+function saysFree(text: string): boolean {
+  const isShort = wordsIn(text).length <= FREE_WORDS_MAX && !/\d/.test(text) && !saysAny(text, UNSURE_OF_IT);
+  return isShort && (WAS_GIVEN.test(text) || saysAny(text, FOR_NOTHING));
+}
+
+const FREE_WORDS_MAX = 7;
 
 /** "60 cash" also says how it was paid, for the kinds that keep that. */
 function methodFor(reading: Reading, method: string | null): { method?: string } {

@@ -1,7 +1,9 @@
 import { show } from "../../money.ts";
+import { readBareMoney } from "../../notes/bare.ts";
 import { readMessage } from "../../notes/read.ts";
 import type { Reading } from "../../notes/reading.ts";
 import { bears } from "../../notes/verbs.ts";
+import { LEADS_ON } from "../../notes/words/replies.ts";
 import type { Ask, Choice, Effect, Matter, Wanted } from "../decision.ts";
 import { mentionsOf } from "../pieces/mentioned.ts";
 import { settle } from "../settle.ts";
@@ -28,7 +30,7 @@ export function toldBehind(
   if (!next || !isOpen(next) || !(isMeasure || MONEY.has(ask.wants))) return null;
   // A price of one would leave the others without any.
   if (ask.first && mentionsOf(matter.reading).length > 1) return null;
-  const text = next.text.replace(/^[\s,;.–—-]+/, "");
+  const text = next.text.replace(LEADS_ON, "");
   const said = { text, today: matter.said, readings: readMessage(text, matter.said) };
   const effect = takeAnswer({ matter, ask }, said);
   if (effect?.kind !== "settle" && effect?.kind !== "instead") return null;
@@ -50,20 +52,16 @@ function toldFor(effect: Told, wants: Wanted): unknown {
 function isSurely(text: string, reading: Reading, { first }: Ask): boolean {
   const paid = paidTold(text);
   if (!paid) return false;
-  return (
-    paid.side !== null ||
-    (paid.rest !== text.trim() && (!first || !("price" in reading || "amount" in reading)))
-  );
+  const isAlone = paid.rest === text.trim();
+  // "picked up a bench, 19 miles, 28 bucks": of a purchase that says no price.
+  if (!first) return !isAlone || readBareMoney(text) !== null;
+  return paid.isSaid || (!isAlone && !("price" in reading || "amount" in reading));
 }
 
-/** The question with what the next clause may tell as its first button. */
-export function withTold(ask: Ask, effect: Told): Ask {
-  const value = toldFor(effect, ask.wants);
-  const choice: Choice = { label: typeof value === "number" ? show(value) : String(value), effect };
-  return { ...ask, choices: [choice, ...ask.choices] };
-}
-
-/** The matters that a question becomes with what the next clause tells, which is taken out of those behind; or the question with that on a button. */
+/**
+ * The matters that a question becomes with what the next clause tells, which is taken out of those behind; or the question
+ * with that on its first button.
+ */
 export function toldNext(
   matter: Matter,
   ask: Ask,
@@ -72,9 +70,27 @@ export function toldNext(
   const [waiting, ...others] = matter.waiting;
   const behind = waiting ?? next[0]?.reading;
   const told = toldBehind(matter, ask, behind);
-  if (!told) return null;
-  if (!told.isSure) return { isSure: false, ask: withTold(ask, told.effect) };
-  if (waiting) return { isSure: true, matters: settle({ ...matter, waiting: others }, told.effect) };
-  next.shift();
-  return { isSure: true, matters: settle(matter, told.effect) };
+  if (!told) return toldAside(matter, ask);
+  const rest = waiting ? { ...matter, waiting: others } : matter;
+  if (told.isSure || behind!.kind === "unclear") if (!waiting) next.shift();
+  return told.isSure
+    ? { isSure: true, matters: settle(rest, told.effect) }
+    : { isSure: false, ask: withTold(ask, told.effect, behind!.text) };
+}
+
+/** "sold a cot 40 cash, cost me 10", "… and it was free": what the clause itself says at its end of a piece that it takes for bought. */
+function toldAside(matter: Matter, ask: Ask): { isSure: true; matters: Matter[] } | null {
+  const { text, line } = matter.reading;
+  const [, tail] = ask.first
+    ? (/(?:[,;.–—]|\band\b)\s+((?:(?![,;.–—]\s|\band\b).)+)$/i.exec(text) ?? [])
+    : [];
+  const told = tail ? toldBehind(matter, ask, { kind: "unclear", text: tail, line }) : null;
+  return told?.isSure ? { isSure: true, matters: settle(matter, told.effect) } : null;
+}
+
+/** The question with what the next clause may tell as its first button. */
+function withTold(ask: Ask, effect: Told, text: string): Ask {
+  const value = toldFor(effect, ask.wants);
+  const choice: Choice = { label: typeof value === "number" ? show(value) : String(value), effect };
+  return { ...ask, prompt: `${ask.prompt}\nIs that "${text.trim()}"?`, choices: [choice, ...ask.choices] };
 }

@@ -17,6 +17,8 @@ import {
 interface PaidTold {
   /** Paid by the shop, or to it; null where the words may mean either: "it was 35". */
   side: "out" | "in" | null;
+  /** The words say that it was the price: they tell the side, or "for it". */
+  isSaid: boolean;
   /** The amount, with what stands behind it: "45 cash". */
   rest: string;
 }
@@ -26,15 +28,14 @@ export function paidTold(text: string): PaidTold | null {
   const tokens = lexed(text);
   const at = tokens.findIndex(({ kind }) => kind === "amount");
   const start = at < 0 ? undefined : wordsOf(text)[tokens[at]!.from]?.start;
-  if (start === undefined || tokens.filter(({ kind }) => kind === "amount").length > 1) return null;
+  if (start === undefined) return null;
   const words = tokens.slice(0, at).flatMap(saidBy);
   if (words.includes(null)) return null;
-  const rest = text.slice(start);
-  const side = sideOf(words as string[], PAID_THAT.test(rest));
-  return {
-    side: FOR_THAT.test(rest) ? (side ?? "out") : side,
-    rest: rest.replace(PAID_THAT, "").replace(FOR_THAT, "$1"),
-  };
+  const said = text.slice(start);
+  const rest = said.replace(PAID_THAT, "").replace(FOR_THAT, "$1");
+  if (lexed(rest).filter(({ kind }) => kind === "amount").length > 1) return null;
+  const side = sideOf(words as string[], PAID_THAT.test(said));
+  return { side, isSaid: side !== null || FOR_THAT.test(said), rest };
 }
 
 const SOMEBODY = "they";

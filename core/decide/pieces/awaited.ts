@@ -21,7 +21,9 @@ interface Asked {
 export function awaitedIn({ matter, ask }: Asked): Mention[] {
   const of = ask.first ?? [matter.reading];
   const bought = [...of, ...couldOf(matter.reading)].find(({ kind }) => kind === "buy");
-  return bought ? mentionsOf(bought).filter(({ it, name }) => !it && name !== undefined) : [];
+  const traded = of.flatMap((each) => (each.kind === "trade" ? (each.got ?? []) : []));
+  const come = [...(bought ? mentionsOf(bought) : []), ...traded];
+  return come.filter(({ it, name }) => !it && name !== undefined);
 }
 
 /** Whether all these are awaited; `isSurely`: and by a name that is just theirs. */

@@ -200,6 +200,9 @@ export function joins(
     return "repeat";
   if (next.piece && next.amount && before.amount && !verb) return "own";
   if (next.unlisted && before.amount && before.piece && verb) return "repeat";
+  // "drove 7 miles for a sewing table, 10 bucks": no drive has a price.
+  const isDriven = before.miles && before.piece && (!verb || takesSlot(verb, "miles", facts));
+  if (isDriven && next.amount && !before.amount && !next.piece && joint !== undefined) return "own";
   return "merge";
 }
 

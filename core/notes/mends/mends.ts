@@ -67,7 +67,7 @@ export function mendOf(line: Units, today: Day, trace?: Trace[]): Correction | n
       (fired.effect === "remove" ? null : mendFrom(fired.effect, before, withoutReason(after), words, today));
     if (!made) continue;
     made.mend.of = withKindOf(made.mend, words);
-    if (isOtherCost(made.mend, words)) continue;
+    if (isOtherCost(made.mend, words, after)) continue;
     inMeasure(made.mend);
     trace?.push({ table: "corrections", row: fired.row, words: words.join(" ") });
     if (made.isSure) return made;
@@ -97,11 +97,14 @@ function withKindOf({ of = {}, to = {} }: Mend, words: readonly string[]): Of {
   return isOfPiece && LISTING.has(words[0]!) ? { ...of, kind: "list" } : of;
 }
 
-/** "drove 25 miles for the buffet and it was free": what was paid is no measure of a drive or a work. */
-const isOtherCost = ({ of, to }: Mend, words: readonly string[]): boolean =>
-  (of?.kind === "drive" || of?.kind === "work") &&
-  to?.amount !== undefined &&
-  (to.amount === 0 || words.includes("cost"));
+/** "drove 25 miles for the buffet and it was free", "sold a cot 40, cost me 10": what was paid is not what is told there. */
+const isOtherCost = ({ of, to }: Mend, words: readonly string[], after: readonly Tok[]): boolean => {
+  const isMeasured = of?.kind === "drive" || of?.kind === "work";
+  const isSaid = after[0]?.text === "me" || after[0]?.text === "us";
+  const isPriced = isSaid && of?.amount !== undefined && (of.kind === "sell" || of.kind === "list");
+  if (to?.amount === undefined || !(isMeasured || isPriced)) return false;
+  return (isMeasured && to.amount === 0) || words.includes("cost");
+};
 
 const sure = (mend: Mend | null): Correction | null => mend && { mend, isSure: true };
 

@@ -154,12 +154,12 @@ export const HAGGLED: readonly Row<TurnEffect>[] = [
     "she wanted 60 for the dresser but let it go for 45",
   ],
   [
-    `^ [${SELLER}* marked|had|priced|tagged|listed|on|said] <art>? <piece> at|said|says? $ ${AND}* i|we* just|only|finally? ${GOT} $`,
+    `^ [${SELLER}* marked|had|priced|tagged|on|said] <art>? <piece> at|said|says? $ ${AND}* i|we* just|only|finally? ${GOT} $`,
     "word",
     "the thrift store marked the armoire 90, but i paid 70 for it",
   ],
   [
-    `^ ${SELLER}* marked|had|priced|tagged|listed|on|said <art>? <piece> [at|said|says|for? $ ${AND}* i|we* just|only|finally? ${GOT} for|at?] $`,
+    `^ ${SELLER}* marked|had|priced|tagged|on|said <art>? <piece> [at|said|says|for? $ ${AND}* i|we* just|only|finally? ${GOT} for|at?] $`,
     "bought",
     "the tag on the armoire said 90, paid 70",
   ],

@@ -63,16 +63,27 @@ export const WANTED_FOR = wordSet("wanted asked");
 
 /** What stands beside any of these and says nothing more of the amount. */
 export const AROUND_PAYING = wordSet(
-  "i we he she they who me us him her them it that this which for the a an my old and but so just only over back out up in of was were it's have go with to all think",
+  "i we he she they who me us him her them it that this which for the a an my old and but so just only over back out up in of was were it's have had go with to all both think",
 );
 
 /** Behind an amount: for what was spoken of. */
 export const FOR_THAT =
-  /^(\S+)\s+for(?:\s+(?:it|them|that|this|all of (?:it|them)|both|the (?:lot|pair|set|bunch|whole thing)))?\b/i;
+  /^(\S+)\s+for(?:\s+(?:it|them|that|this|all of (?:it|them)|both|the (?:two|three|four|lot|pair|set|bunch|whole thing)))?\b/i;
 
 /** "wanted 25 so i paid that" */
 export const PAID_THAT =
   /[\s,]+(?:so|and)\s+(?:i|we)\s+(?:paid|gave|did)(?:\s+(?:it|that|him|her|them))*\s*[.!]*$/i;
+
+/** What joins a clause to the one before. */
+export const LEADS_ON = /^[\s,;.–—-]*(?:(?:and|but|so|which)\s+)*/i;
+
+/** "they gave it to me", "didnt cost a thing": nothing was paid. */
+export const WAS_GIVEN = /\b(?:gave|given|handed) (?:it|them|that) (?:to|over to) (?:me|us)\b/i;
+
+/** Beside these nothing is sure. */
+export const UNSURE_OF_IT = wordSet(
+  "not wasnt isnt never maybe might may if should could would hardly almost",
+);
 
 /** "came with the armoire", "free with it", "thrown in": nothing was paid for it. */
 export const CAME_ALONG =
