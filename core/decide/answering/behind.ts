@@ -36,6 +36,8 @@ export function toldBehind(
   if (effect?.kind !== "settle" && effect?.kind !== "instead") return null;
   const value = toldFor(effect, ask.wants);
   if (value === undefined) return null;
+  // Who else did it may have paid it, too.
+  if (matter.reading.by !== undefined) return { effect, isSure: false };
   return { effect, isSure: isMeasure || value === 0 || isSurely(text, matter.reading, ask) };
 }
 
