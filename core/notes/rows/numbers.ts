@@ -210,7 +210,7 @@ const ROWS: readonly Row<NumberEffect>[] = [
   ["[saved|saving|saves me|us? $]", "passing", "no more storage, saved 60"],
   ["[<time> ago]", "passing", "bought desk 40 15 min ago"],
   [
-    "!!coat|coats <~buy>|<~sell>|got|paid … [after|within|in|took|only|just|lasted|under <time>|<span>]",
+    "!!coat|coats <~buy>|<~sell>|got|paid … [after|within|in|took|only|just|lasted|under like|about|under|barely|maybe* <time>|<span>]",
     "passing",
     "sold couch 180 after 2 weeks",
   ],
