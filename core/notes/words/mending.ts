@@ -218,3 +218,6 @@ export const REMOVES_LETTER =
   /^(?:please\s+)?(?:remove|delete|undo|scratch|drop|take out|take back)\s+([a-j])$/;
 export const CHANGES_LETTER =
   /^([a-j])\s+(?:was|were|is|should be|should have been|cost|=)\s+(?:really\s+|actually\s+)?(.+)$/;
+
+/** Behind these a note is meant, and nothing that is screwed on. */
+export const OF_BOOKS = wordSet("delete cancel undo note entry record books typed logged");
