@@ -14,9 +14,8 @@ import { centsIn } from "./slots/money.ts";
 import { togetherOf } from "./together/together.ts";
 import { tokenShown } from "./tokens/shown.ts";
 import { clauseOf, type Told } from "./told.ts";
-import { eitherOf, unclear } from "./unclear.ts";
+import { unclear } from "./unclear.ts";
 import { language } from "./verbs.ts";
-import { OF_BOOKS } from "./words/mending.ts";
 
 /** The readings of a line's clauses, each whole. */
 export function clausesOf(tokens: Tok[], units: Units, told: Told): Reading[] {
@@ -30,7 +29,7 @@ export function clausesOf(tokens: Tok[], units: Units, told: Told): Reading[] {
   const drafts: Draft[] = [];
   for (const cut of cuts) drafts.push(draftOf(cut, told, isMending, drafts.at(-1)));
   if (drafts.length === 0) return [unclear({ kind: "unknown" }, told)];
-  return removedForSure(correctedOnly(togetherOf(drafts, told.line), told.text));
+  return correctedOnly(togetherOf(drafts, told.line), told.text);
 }
 
 /** The draft of a clause, which may correct an earlier note where one of several does. */
@@ -77,15 +76,6 @@ function correctedOnly(readings: Reading[], text: string): Reading[] {
     return [{ kind: "mend", of: { amount: old }, to: { amount }, text, line: undo.line }];
   if (undo?.kind !== "undo" || fix?.kind !== "fix" || others.length > 0) return readings;
   return [{ ...fix, text }];
-}
-
-/** "remove the hinges and fill the holes, 1h on the desk": taken off the desk, as likely as out of the books. */
-function removedForSure(readings: Reading[]): Reading[] {
-  if (!readings.some(({ kind }) => kind === "work")) return readings;
-  const isOfBooks = (text: string) => text.split(/[^a-z]+/i).some((word) => OF_BOOKS.has(word.toLowerCase()));
-  return readings.map((each) =>
-    each.kind === "mend" && each.removed && !isOfBooks(each.text) ? eitherOf([each], each, "doubt") : each,
-  );
 }
 
 /** The one amount of a clause that says nothing else that is known. */

@@ -4,6 +4,7 @@ import { clausesOf } from "./clauses-read.ts";
 import { isFeeOfNothing, withBack } from "./going-on/going-on.ts";
 import { lexedOf } from "./lexed.ts";
 import { mendOf } from "./mends/mends.ts";
+import { removedForSure } from "./mends/removed.ts";
 import { notesOf, readAgain, valueRead } from "./notes-read.ts";
 import { withoutChatter } from "./passed-over/chatter.ts";
 import { isQuestion } from "./questions.ts";
@@ -64,7 +65,7 @@ const BESIDE_CHATTER = HINTS.wordByChat | HINTS.markByChat;
 export function readLine(line: string, today: Day, index: number, trace?: Trace[]): Reading[] {
   const again = (meant: string): Reading[] => asTyped(meant, today, index);
   const told = toldInPast(asTyped(line, today, index, trace), line, again);
-  return withSlipsMeant(told.readings, told.line, again);
+  return removedForSure(withSlipsMeant(told.readings, told.line, again));
 }
 
 /** The readings of one line, its words taken for no others than the speller does. */

@@ -248,13 +248,13 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "sold the trunk 70, met her at the gas station",
   ],
   ["$ [kept <art>? change|tip]", "aside", "sold stool 30 kept change"],
-  ["$ <method> [,|.|-|;? done|all_done|done_deal] ;", "word", "desk to the neighbor, 22 cash, done"],
+  ["$ <method> [,|.|-|;? done|all_done|done_deal] ;", "aside", "desk to the neighbor, 22 cash, done"],
   [
     "[in|into the|my|our|dads car|<piece>|van|truck|back_seat|garage|shed now|already|rn] ;",
-    "word",
+    "aside",
     "free stool off the curb. in the trunk now",
   ],
-  ["[no|theres_no saving|fixing|rescuing|salvaging|mending it|them|this|that|him|her]", "word", "scrapped the chair, no saving it"],
+  ["[no|theres_no saving|fixing|rescuing|salvaging|mending it|them|this|that|him|her]", "aside", "scrapped the chair, no saving it"],
   [
     "$ [,|-? split|half_and_half between|in|into|as? <method> and|&|,? <method>]",
     "aside",
