@@ -254,7 +254,11 @@ const ROWS: readonly Row<AsideEffect>[] = [
     "aside",
     "free stool off the curb. in the trunk now",
   ],
-  ["[no|theres_no saving|fixing|rescuing|salvaging|mending it|them|this|that|him|her]", "aside", "scrapped the chair, no saving it"],
+  [
+    "[no|theres_no saving|fixing|rescuing|salvaging|mending it|them|this|that|him|her]",
+    "aside",
+    "scrapped the chair, no saving it",
+  ],
   [
     "$ [,|-? split|half_and_half between|in|into|as? <method> and|&|,? <method>]",
     "aside",
