@@ -1,4 +1,5 @@
 import type { Fact } from "../../core/books/facts.ts";
+import { toldThere } from "../../core/decide/deals/told-there.ts";
 import { besideKnown, describedIn, onward } from "../../core/decide/decide.ts";
 import type { Desk } from "../../core/decide/decision.ts";
 import { ofKnownBuyer } from "../../core/decide/names/buyer.ts";
@@ -74,7 +75,8 @@ function ofKnown(text: string, readings: readonly Reading[], desk: TalkingDesk):
   return (
     ofKnownBuyer(text, readings, { ...desk, recent: newest?.pieces ?? [] }) ??
     ofBouncedCheck(text, desk) ??
-    ofPastBuyer(text, readings, desk)
+    ofPastBuyer(text, readings, desk) ??
+    toldThere(text, readings, desk)
   );
 }
 

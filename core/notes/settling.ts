@@ -10,7 +10,17 @@ import { settlings } from "./rows/settling.ts";
 import { centsIn } from "./slots/money.ts";
 import { isWholeNote } from "./unclear.ts";
 import { INTERJECTIONS } from "./words/links.ts";
-import { BEFORE_SUM, BESIDE_HOME, BESIDE_SETTLING, COMES_HOME, type Says, saysOf } from "./words/settling.ts";
+import {
+  BEFORE_SUM,
+  BESIDE_HOME,
+  BESIDE_SETTLING,
+  COMES_HOME,
+  COMES_OR_GOES,
+  GOES_BACK,
+  RETURNED,
+  type Says,
+  saysOf,
+} from "./words/settling.ts";
 
 /*
  * Messages that settle what stands: about somebody who owes or who holds a piece, or a thing that was lent. They are told
@@ -128,7 +138,10 @@ export function settlingsIn(text: string, names: readonly string[], today: Day):
 
 /** "i", "we" but for what became of their money, and "she paid 12 for it", a price of what was spoken of. */
 const OUR_OWN =
-  /\b(?:i|we)\b(?! (?:(?:am |m )?(?:never|not) |kept|keep|gave|sent|refunded|returned|handed|let|still have)\b)|\bfor (?:it|that|them)\b/;
+  /\b(?:i|we)\b(?! (?:(?:am |m )?(?:never|not) |(?:had |did )?(?:warn(?:ed)?|told|said)|kept|keep|gave|sent|refunded|returned|handed|let|still have)\b)|\bfor (?:it|that|them)\b/;
+
+/** Whose money it was that stays here: "keeping his 50". */
+const THEIR_OWN = /\b(?:his|her|their|him|them|he|she|they)\b/;
 
 function toldIn(text: string, names: readonly string[], today: Day): Told | null {
   const { who, rest } = besideName(text, names);
@@ -142,16 +155,18 @@ function toldIn(text: string, names: readonly string[], today: Day): Told | null
   const tokens = lexed(rest);
   const fired = settlings.fired(tokens);
   for (const { effect, from, to } of fired) {
-    told.says.add(effect);
     const isOfDay = effect === "comes" || effect === "moved";
     const day = isOfDay ? tokens.slice(from, to).findLast(({ kind }) => kind === "day") : undefined;
     const until = day && comingDay(day.said!, today);
     // The day behind: "cant do monday, wants thursday".
     if (until) told.until = until;
   }
-  const isRead = tokens.every(
-    (_, at) => fired.some(({ from, to }) => at >= from && at < to) || takes(told, tokens, at, today),
-  );
+  // In their order: "returned 30 of the 40, held on to 10" tells first what of it went back.
+  const isRead = tokens.every((_, at) => {
+    const row = fired.find(({ from, to }) => at >= from && at < to);
+    if (row) told.says.add(row.effect);
+    return row !== undefined || takes(told, tokens, at, today);
+  });
   if (told.left.length > 0) withoutAsides(told, tokens, text);
   const { says, amounts } = told;
   if (
@@ -165,6 +180,7 @@ function toldIn(text: string, names: readonly string[], today: Day): Told | null
     says.has("payer") ||
     says.has("fetched") ||
     says.has("moved") ||
+    (says.has("kept") && THEIR_OWN.test(rest)) ||
     amounts.length === (says.has("never") ? 1 : 2);
   return told;
 }
@@ -201,12 +217,22 @@ function takes(told: Told, tokens: readonly Tok[], at: number, today: Day): bool
   else if (word === "via" || tokens[at - 1]?.text === "via") told.method = word;
   // "oscar wired me the 10": sent in some way or other.
   else if (told.who && token.unknown && isSentSomehow(tokens, at)) told.says.add("paid");
+  else if (COMES_OR_GOES.has(word) && !isMoneyBack(tokens, at)) return true;
   else if (!takesWord(told, word) && !roles.opinion) {
     if (told.who === undefined) return false;
     told.left.push(word);
     told.isDoubtful ||= roles.hedge !== undefined;
   }
   return true;
+}
+
+/** "gave him his 25 back", "returned the deposit"; it is they who are "back at noon" and "returned with a van". */
+function isMoneyBack(tokens: readonly Tok[], at: number): boolean {
+  const isStop = ({ kind }: Tok): boolean => kind === "mark";
+  const ahead = tokens.slice(tokens.slice(0, at).findLastIndex(isStop) + 1, at);
+  if (ahead.some((token) => token.kind === "amount" || GOES_BACK.has(token.text))) return true;
+  const next = tokens[at + 1];
+  return next !== undefined && (next.kind === "amount" || RETURNED.has(next.text));
 }
 
 /** "… me the 10", behind an unknown verb. */

@@ -5,7 +5,7 @@ import type { Cents } from "../../money.ts";
 import type { Mention, Reading, ReadingOf } from "../../notes/reading.ts";
 import type { Told } from "../../notes/settling.ts";
 import { anyOf, eitherOf } from "../../notes/unclear.ts";
-import type { Says } from "../../notes/words/settling.ts";
+import { CAME_AND_PAID, type Says } from "../../notes/words/settling.ts";
 import type { Talk } from "../decision.ts";
 import { held } from "../pieces/fits.ts";
 import { foundBy } from "../pieces/match.ts";
@@ -36,12 +36,16 @@ export function backsOut({ says, amounts }: Told, pieces: Pieces, at: Place): Re
     // The word that comes first says what the first amount is; the rest of it is the other.
     if (amount === undefined || amount + (other ?? deposit - amount) !== deposit) return [];
     if (other === undefined && !says.has("all")) return [];
-    const isFirstKept = isKept && [...says].find((each) => each === "back" || each === "kept") === "kept";
+    // "gave him 30 of the 40, kept the 10", where "he paid 40, kept 10, …" tells nothing of what went back.
+    const first = [...says].find((each) => SPLITS.has(each) && (each !== "paid" || whole !== 0));
+    const isFirstKept = isKept && first === "kept";
     return [{ ...lost, refunded: isFirstKept ? deposit - amount : amount }];
   }
   const sum = amount ?? (says.has("half") ? Math.floor(deposit / 2) : deposit);
   return [{ ...lost, ...(isBack ? { refunded: sum } : { kept: sum }) }];
 }
+
+const SPLITS: ReadonlySet<Says> = new Set(["back", "kept", "paid"]);
 
 const OF_MONEY: readonly Says[] = ["fetched", "paid", "from", "down"];
 
@@ -70,7 +74,8 @@ export function paysForHeld(
     const price = isFetched && !says.has("waits") ? wholePrice({ says, amounts }, deposit, going) : null;
     return price === null ? [] : [{ kind: "sell", price, whole: true, ...at }];
   }
-  const isRest = says.has("all");
+  const hasCome = CAME_AND_PAID.test(paid.text);
+  const isRest = says.has("all") || (amount === undefined && hasCome && !says.has("half"));
   const more: Reading[] = amount === undefined ? [] : [{ kind: "hold", deposit: amount, ...at }];
   // "paid 70 but hasnt picked it up yet"
   if (says.has("waits")) return more;

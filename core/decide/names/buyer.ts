@@ -9,7 +9,7 @@ import { OPENS_ASKING, PIECE_LEFT } from "../../notes/words/settling.ts";
 import { saysAny } from "../../notes/words/words.ts";
 import { backsOut, type Pieces, type Place, paidOtherwise, paysForHeld } from "../deals/held-settled.ts";
 import { owingPieces, salesOwing } from "../deals/owing.ts";
-import { paidByAll } from "../deals/paid-by-all.ts";
+import { paidByAll, paidForEach } from "../deals/paid-by-all.ts";
 import type { Talk } from "../decision.ts";
 import { matchMention } from "../pieces/match.ts";
 import { byNumbers, mentionsOf } from "../pieces/mentioned.ts";
@@ -42,6 +42,8 @@ export function ofKnownBuyer(text: string, readings: readonly Reading[], said: S
   const names = namesOn(books);
   const all = readings.length === 1 && !text.includes("?") ? paidByAll(text, said) : null;
   if (all) return all;
+  const each = text.includes("?") ? null : paidForEach(text, names, said);
+  if (each) return each;
   const isOpen = readings.some((reading) => isOpenTo(reading, text));
   if (!isOpen && !readings.some((reading) => isOfName(reading, books, names))) return null;
   for (const settling of settlingsIn(text, names, today)) {
@@ -113,7 +115,7 @@ function readFrom(
   // "she passed" of the one hold that was spoken of last, "dude ghosted on the desk, his 30 is mine now" of the one on it.
   const isSettled = told.mention !== undefined && (told.says.has("back") || told.says.has("kept"));
   const isOne = latest.length === 1 || (isSettled && meant.length === 1);
-  const isOfOne = told.who !== undefined || (told.says.has("payer") && isOne);
+  const isOfOne = told.who !== undefined || ((told.says.has("payer") || told.isTheirs) && isOne);
   const could = meant.flatMap((dealing) => readingsOf(told, dealing, text, isOfOne, { books, talk }));
   const [only, ...others] = could;
   if (!only) return null;

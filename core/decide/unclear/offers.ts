@@ -22,6 +22,7 @@ import {
   PUT_DOWN,
   SOLD_ALREADY,
   STILL_TO_PAY,
+  TOOK_MONEY,
 } from "../../notes/words/offers.ts";
 import { saysAny, wordsIn } from "../../notes/words/words.ts";
 import { sumsSaid } from "../deals/sums-said.ts";
@@ -163,6 +164,10 @@ export function acceptedOffer(ask: Ask, { text, today, readings }: Said, isLates
   const { offer } = ask;
   const held = offer && readingsOn(ask).find((each) => each.kind === "hold");
   if (!offer || !held) return null;
+  // "took the 15": the money, and not only the offer.
+  const isMoney = isLatest && TOOK_MONEY.test(text) && sumsSaid(text).join() === `${offer.price}`;
+  const sale = isMoney && readingsOn(ask).find((each) => each.kind === "sell" && each.price === offer.price);
+  if (sale) return { kind: "instead", readings: [{ ...sale, text }] };
   const paid = isLatest ? paidIn(readings, offer.price) : null;
   if (paid) return { kind: "instead", readings: [{ ...paid, pieces: held.pieces ?? [], text }] };
   const deposit = isLatest ? depositIn(readings) : null;

@@ -39,6 +39,11 @@ const ENDED =
  */
 export const HAGGLED: readonly Row<TurnEffect>[] = [
   [
+    `[${DOWN_TO} me|us|my|our|the|<kin>* down|down_on] on? <art>? <piece> to $`,
+    "word",
+    "guy talked my wife down on the hutch to 210, comes saturday",
+  ],
+  [
     `^ [${HE}* found|noticed|saw|spotted|bargained|haggled|complained|hesitated <any>? <any>? <any>? <any>? <any>? <any>? ${AND}*] i|we ${AGREED}`,
     "word",
     "the buyer noticed a crack in the top, so we settled on 85 for the desk and he paid cash",

@@ -3,6 +3,8 @@ import type { Row } from "./table.ts";
 import { tableOf } from "./table.ts";
 
 const RIDES = "van|truck|trailer|car|pickup|suv|dolly|wagon|minivan|flatbed|help|brother|dad|buddy";
+const COMPANY =
+  "friends|mates|roommates|flatmates|housemates|mates|pals|buddies|kids|parents|brothers|sisters|sons|helpers|movers|folks|family";
 const DAYS = "<day>|later|tomorrow|payday|next_week|next_month|soon|tonight|when_he_can|when_she_can";
 /** That it was left for the piece, behind how much. */
 const PUT_DOWN =
@@ -125,6 +127,16 @@ const ROWS: readonly Row<Says>[] = [
     "aside",
     "pete came for the bench with his sons van and paid the remaining 65",
   ],
+  [
+    `[with|w|and his|her|their|the|a|some|couple|few|of|two|three|four|#* ${COMPANY}|<kin>|<person>]`,
+    "aside",
+    "pete came with his roommates, 65 in twenties",
+  ],
+  [
+    "[<span>|<day>|<art>|bit|little* early|late|ahead|sooner]",
+    "aside",
+    "pete fetched the bench a day early, paid the other 65",
+  ],
   ["[been for|round|by|over|and_got|and_gone|and]", "fetched", "pete's been for the bench and settled up"],
   [
     "[got the|that|her|his? <piece>] !back|done|finished|ready|listed|from|for|to|$",
@@ -178,7 +190,7 @@ const ROWS: readonly Row<Says>[] = [
   ["[has|have got? it|them|his|her|their|the] <piece>? now|home|already|;", "fetched", "pete has it now"],
   ["[got|took|grabbed|bought it|them|that for] $", "fetched", "pete got it for 70"],
   [
-    "[showed_up|turned_up|made_it|came_by|came_over|came finally|today? with|and|,|.|!*] $",
+    "[showed_up|turned_up|made_it|came_by|came_over|came finally|today? with|and|,|.|!*] $ !friends|mates|roommates|flatmates|kids|people|guys|buddies",
     "paid",
     "they finally showed up, 200 cash",
   ],
@@ -271,6 +283,23 @@ const ROWS: readonly Row<Says>[] = [
     "aside",
     "pete is out, keeping the deposit like i told him i would",
   ],
+  [
+    "[i|we|he|she|they|and|was|were|had|did* warned|warn|told|knew|agreed_to|fair_warning|fairly_warned him|her|them|so|once|twice|before|already|enough|the|deal|that|it|rules|terms|how|goes*] ;",
+    "aside",
+    "keeping pete's 25, i warned him twice",
+  ],
+  [
+    "[rang|phoned|called|wrote|texted|emailed|messaged|came|came_by|stopped_by|popped_in me|us|up|in|by|over|and|just* to|and|saying|say|says|said|that say|saying|said|tell|told|me|us|that*]",
+    "aside",
+    "pete rang to say he has changed his mind, so i gave him the 25 back",
+  ],
+  [
+    "[not|never|wont|aint gonna|going_to|be* giving|give|sending|send|refunding|returning|getting|get|seeing him|her|them|his|their|the* $ back]",
+    "kept",
+    "pete is not getting his 25 back",
+  ],
+  ["[let|told|lets|tells me|us know|that*]", "aside", "pete let me know he is out, gave him the 25 back"],
+  ["[had|having|got|has second thoughts|thought]", "out", "pete had second thoughts, returned the 25"],
   [
     "[for my|the|all* trouble|time|troubles|bother|hassle|wasted_time|wait|holding_it|wasting_my_time]",
     "aside",

@@ -65,3 +65,79 @@ export const STILL_TO_PAY = wordSet(
   "will ll gonna going_to coming to_come on_its_way on_the_way later tomorrow tonight soon when once as_soon_as " +
     "bringing sending promised promises",
 );
+
+/** "ok took the 15": the money, and with it the offer. */
+export const TOOK_MONEY =
+  /^\W*(?:(?:ok|okay|fine|alright|well|so|yeah|yes|gave in|in the end|and|i|we)\W+)*(?:took|ended up taking) (?:the |his |her |their |that )?(?:money|cash)?\W*\$?[\d.]+(?:\W+(?:for it|in cash|cash|in the end|done|and done))*\W*$/i;
+
+/*
+ * A sale told by how its price came about and what was done then and there: "beat my wife down on the hutch to 210, loaded
+ * and paid". In what is matched a piece is "P", a sum "$", one of ours "K", anybody else "W", a way of paying "M" and a mark ",".
+ */
+
+const BUYER = "(?:he|she|they|(?:(?:a|an|the|this|some|one) (?:[a-z]+ ){0,3}?)?W)";
+const BEATS =
+  "(?:talked|haggled|bargained|knocked|beat|beaten|argued|worked|got|brought|chewed|wore|worn|whittled|charmed|nagged)";
+const OURS = "(?:me|us|(?:(?:my|our|the) )?K)";
+const OF_PIECE = "(?: (?:on|for|over|of) (?:(?:the|my|our) )?P)";
+const DOWN = "(?: (?:down|off|on|to|into))";
+/** What is done then; one of its words has to say that it was paid. */
+const THEN =
+  "(?=.* (?:paid|transferred|wired|sent|handed|loaded|drove|gone|took|M)(?: |$))(?: (?:,|and|so|then|he|she|they|W|it|its|is|was|the|in|by|with|on|me|us|up|right|straight|there|here|now|just|all|full|over|handed|M|hand|spot|money|deal|done|paid|transferred|wired|sent|loaded|took|home|him|her|them|away|off|left|drove|gone|went))+";
+const ALL_THEY_HAD =
+  "(?: (?:,|that|was|is|its|all|every|the|last|cent|penny|dollar|they|he|she|had|have|carried|got|in|on|with|them|him|her|it|M|paid|me|us))*";
+
+const WAYS: readonly string[] = [
+  // "lady haggled me to 150 on the dresser, paid cash"
+  `(?:P , )?(?:${BUYER} )?${BEATS} ${OURS}${DOWN}*${OF_PIECE}?${DOWN}* \\$${OF_PIECE}?${THEN}`,
+  // "she bargained the dresser to 150 and paid by transfer"
+  `${BUYER} ${BEATS} (?:(?:the|my|our) )?P${DOWN}+ \\$${THEN}`,
+  // "my husband got talked down on the hutch to 210, it's loaded and paid"
+  `(?:P , )?(?:${OURS} )?(?:got|was|were) ${BEATS}${DOWN}*${OF_PIECE}?${DOWN}* \\$${OF_PIECE}?${THEN}`,
+  // "down to 150 he talked me, paid cash"
+  `down to \\$ ${BUYER} ${BEATS} ${OURS}${OF_PIECE}?${THEN}`,
+  // "told a man 30 and it's yours, and he paid up"
+  `(?:i )?(?:told|said)(?: to)?(?: ${BUYER}| him| her| them)?(?: he could have it for)? \\$(?: and)?(?: its (?:yours|his|hers|theirs)| takes it| (?:he|she|they) can have it)?(?: to ${BUYER})?(?: (?:,|and))+ (?:he|she|they)(?=.* (?:paid|handed)(?: |$))${THEN}`,
+  // "they fetched it, so 70 it was, cash"
+  `(?:he|she|they|W)(?: (?:fetched|collected|picked|came|for|and|got|up|it|them|himself|herself|themselves))+(?: (?:,|so|and))* (?:it was )?\\$(?: (?:it|was|is|then|in|the|end|,))* (?:M|paid)(?: paid)?`,
+  // "bunk bed people just drove off with it, 190, all they had on them"
+  `(?:the )?P(?: (?:W|folks|crew|lot))?(?: (?:just|now))?(?: (?:drove|off|away|left|loaded|up|went|home))+(?: (?:with|it|them|a|W))* , \\$${ALL_THEY_HAD}`,
+  // "one of the nightstands went to a very nice teacher, for 40"
+  `(?:the )?P(?: (?:just|has|have|is))? (?:went|gone|left|off) (?:to|with) (?:(?:a|an|my|the|our) (?:[a-z]+ ){0,3}?W|an? (?:[a-z]+ ){1,3}[a-z]+)(?: (?:,|for|at))+ \\$(?: M)?`,
+  // "both stools live at the corner cafe now, got 45 for the pair"
+  `(?:(?:the|my) )?P (?:now )?(?:live|lives|sit|sits|stand|stands|found|have|has)(?: [a-z]+){1,6} , got \\$(?: for (?:the )?(?:pair|two|both|lot|P|it|them))?(?: M)?`,
+];
+
+export const SOLD_THERE = new RegExp(`^(?:${WAYS.join("|")})$`);
+
+/*
+ * "Armoire sold 300, 250 received, 50 to follow Monday": a price, what came of it and what is to come, which make it together. A day is "D".
+ */
+const OF_PRICE =
+  "(?: (?:,|received|got|paid|in|hand|came|cleared|M|now|so|far|today|already|here|and|the|he|she|they|gave|me|us|have|of|it|other|balance|rest|another|remaining|still|with|then|is|was|sold|for|at))*";
+export const SOLD_IN_PARTS = new RegExp(
+  `^(?=.*(?:sold|gone|went))(?:sold ,? ?)?(?:the )?P${OF_PRICE.replace("received", "is|went|gone|received")} \\$${OF_PRICE} \\$${OF_PRICE} \\$(?: (?:to|come|comes|follow|follows|following|due|coming|outstanding|owed|owing|later|still|be|paid|till|until|on|by|next|week|month|D|M|is|left|go|pay|in|from|him|her|them|soon|payday|more))+$`,
+);
+
+/** "paid him 50 up front for the wingback": money of ours, for work on a piece, or for another. */
+export const PAID_AHEAD =
+  /^(?:(?:i|we) )?(?:just )?(?:paid|gave|sent|handed|slipped|advanced) (?:him|her|them|(?:the|my|a) [a-z]+(?: [a-z]+)?|W|K) (?:a )?\$(?: M)?(?: (?:up front|upfront|in advance|down|as|a|deposit|to|start|start on|begin|ahead))+(?: (?:on|for|toward|towards))*(?: the| my)? P(?: [a-z ]+)?$/i;
+
+/** "she asked could it be 180, i said oh go on then" of what is held for her. */
+export const AGREED_TO =
+  /\b(?:(?:i )?(?:said|told (?:him|her|them)|says i) (?:(?:oh|well|ok|then|and) )*(?:go on|ok|okay|fine|alright|all right|sure|yes|yeah|deal)|agreed|gave in|caved|(?:fine|ok|okay|alright|good) (?:by|with) me|settled|(?:alright|ok|okay|fine|sure|go on then) i said|\$ was fine)\b/;
+export const AROUND_AGREED = wordSet(
+  "W he she they him her them i we me us asked asks ask wanted wants want could would do did it its be if for at to on in off so and or but the a an oh well ok okay fine alright all right sure yes yeah go then said say says told agreed gave caved settled with by good deal end was is , tenner fiver bit less that id can",
+);
+
+/** A sale that is told so says one of these. */
+export const PAID_THERE = wordSet(
+  "paid transferred wired sent handed loaded drove took gone cash card check transfer went left live lives sit sits stand stands found have has",
+);
+
+/** What we do, which makes no sale: "talked her down to 40, i paid cash". */
+export const WE_PAY =
+  /\b(?:i|we) (?:paid|loaded|handed|took|sent|transferred|wired|drove|left)\b|\b(?:paid|sent|handed) (?:him|her|them|for)\b/i;
+
+/** Said of anybody who was spoken of. */
+export const PRONOUN = /^(?:he|she|they|him|her|them)$/;

@@ -44,7 +44,7 @@ const SAYS: Readonly<Partial<Record<Says, ReadonlySet<string>>>> = {
   down: wordSet("put down put_down deposited added adds adding"),
   never: wordSet("never wont isnt not forget forgetting forgive forgave forgiving"),
   out: wordSet(
-    "no_show noshow no_showed out backed flaked bailed ghosted cancelled canceled changed doesnt dont didnt mind backed_out flaked_out bailed_out passed disappeared vanished ditched bowed_out stood reneged quit no_longer welched welshed weaseled wimped chickened cried_off pulled_out dropped_out fell_through fell_out",
+    "no_show noshow no_showed out backed flaked bailed ghosted cancelled canceled changed doesnt dont didnt mind backed_out flaked_out bailed_out passed disappeared vanished ditched bowed_out stood reneged quit no_longer welched welshed weaseled wimped chickened cried_off pulled_out dropped_out fell_through fell_out withdrew withdrawn withdrawing backed_off opted_out",
   ),
   wants: wordSet("want wants"),
   back: wordSet("back refunded returned gave_back sent_back mailed refund returning refunding reimbursed"),
@@ -63,8 +63,17 @@ export const saysOf = (word: string): readonly Says[] => BY_WORD.get(word) ?? []
 
 /** What else stands in such a message. */
 export const BESIDE_SETTLING = wordSet(
-  "em let have given straight right pulled_up pulled_in rolled_up rolled_in rolled swung pulled through_with did been popped popped_round popped_over popped_by nipped quid the a an and then gonna im only but plus pickup fine smooth smoothly great i we me us his her hers him them their theirs it that this of on for to by in at is was are be has had just finally now today here over through deposit money payment bit part with_it for_it of_it anymore any longer after deal thing going ever even came stopped stopped_by came_by swung_by dropped_by showed showed_up turned_up this_morning this_afternoon this_evening tonight already up available sale for_sale back_up w instead cant do cant_do make go to_go left still coming come show no_show noshow called texted messaged emailed twenties hundreds fives tens bills toward towards so what mine when who as bout abt about far round around away handover hand_over said already done yall yes yep well ok okay eventually apologies sadly unfortunately turned_up up_front finally holding lol oh yay also my mornin",
+  "came_back popped_back is_back was_back are_back both early drove drove_over walked over_here in_hand turned done all_done done_deal em let have given straight right pulled_up pulled_in rolled_up rolled_in rolled swung pulled through_with did been popped popped_round popped_over popped_by nipped quid the a an and then gonna im only but plus pickup fine smooth smoothly great i we me us his her hers him them their theirs it that this of on for to by in at is was are be has had just finally now today here over through deposit money payment bit part with_it for_it of_it anymore any longer after deal thing going ever even came stopped stopped_by came_by swung_by dropped_by showed showed_up turned_up this_morning this_afternoon this_evening tonight already up available sale for_sale back_up w instead cant do cant_do make go to_go left still coming come show no_show noshow called texted messaged emailed twenties hundreds fives tens bills toward towards so what mine when who as bout abt about far round around away handover hand_over said already done yall yes yep well ok okay eventually apologies sadly unfortunately turned_up up_front finally holding lol oh yay also my mornin",
 );
+
+/** Of money as often as of whoever comes. */
+export const COMES_OR_GOES = wordSet("back returned");
+
+/** Before "back" of money, and behind "returned" of it. */
+export const GOES_BACK = wordSet(
+  "gave give gives giving given sent send sends sending handed hand mailed slid slipped shot tossed zapped passed got get gets had wants want wanted asked let deposit money all half em returned refunded refund went",
+);
+export const RETURNED = wordSet("his her their the it all half em deposit money him");
 
 /** Between an unknown verb and what was sent in that way: "wired me the 10". */
 export const BEFORE_SUM = wordSet("me us over the his her their another");
@@ -77,6 +86,10 @@ export const BESIDE_HOME = wordSet(
   "the my our a got have has had is was are came gave picked up off from by it i we he she they again just finally now today did me us and returns uncle aunt cousin mr mrs",
 );
 
+/** Whoever came and paid has paid all that was to pay: nobody else, and no part of it. */
+export const CAME_AND_PAID =
+  /\b(?:came|been|here|back|returned|showed up|turned up)\b.*\b(?:paid|payed|settled|squared)\b(?! (?:his|her|their|my|the|half|some|part)\b)/i;
+
 /** That a piece left. */
 export const PIECE_LEFT = wordSet("gone picked_up went left took taken out_the_door has delivered take let");
 
@@ -87,6 +100,9 @@ export const OPENS_ASKING =
 /** Both, or all, of those who owe something. */
 export const BOTH_OF_THEM = /\bboth(?: of (?:them|em))?\b/i;
 export const ALL_OF_THEM = /\b(?:everybody|everyone|they all|all of (?:them|em))\b/i;
+
+/** Between a payment and the piece that it is for. */
+export const PAID_FOR_EACH = wordSet("for on toward towards the her his their cash");
 
 /** Between payments that share a line. */
 export const BETWEEN_PAYMENTS = /\s*(?:[,;&+]|\band\b|\bthen\b|\balso\b)[\s,]*(?:(?:and|then|also) )*/;
