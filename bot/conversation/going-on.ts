@@ -1,4 +1,5 @@
 import type { Fact } from "../../core/books/facts.ts";
+import { keptThere } from "../../core/decide/deals/kept-there.ts";
 import { toldThere } from "../../core/decide/deals/told-there.ts";
 import { besideKnown, describedIn, onward } from "../../core/decide/decide.ts";
 import type { Desk } from "../../core/decide/decision.ts";
@@ -76,7 +77,8 @@ function ofKnown(text: string, readings: readonly Reading[], desk: TalkingDesk):
     ofKnownBuyer(text, readings, { ...desk, recent: newest?.pieces ?? [] }) ??
     ofBouncedCheck(text, desk) ??
     ofPastBuyer(text, readings, desk) ??
-    toldThere(text, readings, desk)
+    toldThere(text, readings, desk) ??
+    keptThere(text, readings, desk)
   );
 }
 

@@ -27,7 +27,7 @@ import { byNumbers } from "../pieces/mentioned.ts";
  * come, what was agreed on for a piece that is held, and what we paid somebody ahead.
  */
 
-const LENGTH_MAX = 120;
+export const LENGTH_MAX = 120;
 
 /** What is told so, of the pieces named or else of those spoken of last; null where a word says anything else. */
 export function toldThere(
@@ -102,7 +102,7 @@ const isAgreed = (
 const isPointing = ({ it }: Mention): boolean => it === true;
 
 /** What a token is in the patterns. */
-function shapeOf({ kind, text, roles, unknown, mention }: Token, at: number): string {
+export function shapeOf({ kind, text, roles, unknown, mention }: Token, at: number): string {
   if (kind === "mark") return ",";
   if (kind === "amount") return "$";
   if (kind === "piece") return isPointing(mention!) ? text : "P";

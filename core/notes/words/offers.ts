@@ -140,4 +140,4 @@ export const WE_PAY =
   /\b(?:i|we) (?:paid|loaded|handed|took|sent|transferred|wired|drove|left)\b|\b(?:paid|sent|handed) (?:him|her|them|for)\b/i;
 
 /** Said of anybody who was spoken of. */
-export const PRONOUN = /^(?:he|she|they|him|her|them)$/;
+export const PRONOUN = /^(?:he|she|they|him|her|them|hes|shes|theyre|hed|shed|theyd)$/;

@@ -34,7 +34,7 @@ const SAYS: Readonly<Partial<Record<Says, ReadonlySet<string>>>> = {
   payer: wordSet("he she they shes hes theyre hed shed theyd hell shell theyll buyer guy lady dude couple"),
   half: wordSet("half"),
   all: wordSet(
-    "rest other remaining remainder balance last final all full whole up off settled squared paid_up settled_up squared_up paid_off good even square cleared",
+    "rest other remaining outstanding remainder balance last final all full whole up off settled squared paid_up settled_up squared_up paid_off good even square cleared",
   ),
   more: wordSet("another more additional extra again"),
   fetched: wordSet(
@@ -44,7 +44,7 @@ const SAYS: Readonly<Partial<Record<Says, ReadonlySet<string>>>> = {
   down: wordSet("put down put_down deposited added adds adding"),
   never: wordSet("never wont isnt not forget forgetting forgive forgave forgiving"),
   out: wordSet(
-    "no_show noshow no_showed out backed flaked bailed ghosted cancelled canceled changed doesnt dont didnt mind backed_out flaked_out bailed_out passed disappeared vanished ditched bowed_out stood reneged quit no_longer welched welshed weaseled wimped chickened cried_off pulled_out dropped_out fell_through fell_out withdrew withdrawn withdrawing backed_off opted_out",
+    "no_show noshow no_showed out backed flaked bailed ghosted cancelled canceled changed doesnt dont didnt mind backed_out flaked_out bailed_out passed disappeared vanished ditched bowed_out stood reneged quit no_longer welched welshed weaseled wimped chickened cried_off pulled_out dropped_out fell_through fell_out withdrew withdrawn withdrawing backed_off opted opted_out",
   ),
   wants: wordSet("want wants"),
   back: wordSet("back refunded returned gave_back sent_back mailed refund returning refunding reimbursed"),
@@ -63,7 +63,7 @@ export const saysOf = (word: string): readonly Says[] => BY_WORD.get(word) ?? []
 
 /** What else stands in such a message. */
 export const BESIDE_SETTLING = wordSet(
-  "came_back popped_back is_back was_back are_back both early drove drove_over walked over_here in_hand turned done all_done done_deal em let have given straight right pulled_up pulled_in rolled_up rolled_in rolled swung pulled through_with did been popped popped_round popped_over popped_by nipped quid the a an and then gonna im only but plus pickup fine smooth smoothly great i we me us his her hers him them their theirs it that this of on for to by in at is was are be has had just finally now today here over through deposit money payment bit part with_it for_it of_it anymore any longer after deal thing going ever even came stopped stopped_by came_by swung_by dropped_by showed showed_up turned_up this_morning this_afternoon this_evening tonight already up available sale for_sale back_up w instead cant do cant_do make go to_go left still coming come show no_show noshow called texted messaged emailed twenties hundreds fives tens bills toward towards so what mine when who as bout abt about far round around away handover hand_over said already done yall yes yep well ok okay eventually apologies sadly unfortunately turned_up up_front finally holding lol oh yay also my mornin",
+  "came_back popped_back is_back was_back are_back both early drove drove_over walked over_here called_for in_hand turned done all_done done_deal em let have given straight right pulled_up pulled_in rolled_up rolled_in rolled swung pulled through_with did been popped popped_round popped_over popped_by nipped quid the a an and then gonna im only but plus pickup fine smooth smoothly great i we me us his her hers him them their theirs it that this of on for to by in at is was are be has had just finally now today here over through deposit money payment bit part with_it for_it of_it anymore any longer after deal thing going ever even came stopped stopped_by came_by swung_by dropped_by showed showed_up turned_up this_morning this_afternoon this_evening tonight already up available sale for_sale back_up w instead cant do cant_do make go to_go left still coming come show no_show noshow called texted messaged emailed twenties hundreds fives tens bills toward towards so what mine when who as bout abt about far round around away handover hand_over said already done yall yes yep well ok okay eventually apologies sadly unfortunately turned_up up_front finally holding lol oh yay also my mornin",
 );
 
 /** Of money as often as of whoever comes. */

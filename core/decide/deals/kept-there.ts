@@ -1,0 +1,100 @@
+import { lexed } from "../../notes/lexed.ts";
+import { comingDay } from "../../notes/quantities/days.ts";
+import type { Mention, Reading } from "../../notes/reading.ts";
+import { centsIn } from "../../notes/slots/money.ts";
+import { type Word, wordsOf } from "../../notes/tokens/text.ts";
+import type { Token } from "../../notes/tokens/token.ts";
+import { eitherOf } from "../../notes/unclear.ts";
+import { isCommon } from "../../notes/words/daily.ts";
+import {
+  KEEPS,
+  KEPT_FOR,
+  KEPT_LONGER,
+  LEFT_FOR,
+  NO_NAME_HERE,
+  PAYS_LATER,
+} from "../../notes/words/keeping.ts";
+import type { Desk } from "../decision.ts";
+import { here } from "../pieces/fits.ts";
+import { foundBy } from "../pieces/match.ts";
+import { byNumbers } from "../pieces/mentioned.ts";
+import { LENGTH_MAX, shapeOf } from "./told-there.ts";
+
+/**
+ * A piece kept for somebody, told by a whole message: what was left for it, until when, for whom. Null where a word says anything
+ * else, or no such piece is here.
+ */
+export function keptThere(
+  text: string,
+  readings: readonly Reading[],
+  { books, talk, today }: Omit<Desk, "confirmed">,
+): Reading[] | null {
+  if (text.length > LENGTH_MAX || text.includes("?") || !KEEPS.test(text)) return null;
+  if (readings.every(({ kind, missing }) => kind === "hold" && missing === undefined)) return null;
+  const tokens = lexed(text.replace(/[\s.!]+$/, ""));
+  const words = wordsOf(text);
+  const shape = tokens.map((token, at) => (isName(token, words) ? "N" : shapeOf(token, at + 1))).join(" ");
+  const amounts = tokens.filter(({ kind }) => kind === "amount");
+  const days = tokens.flatMap(({ kind, said }) => (kind === "day" ? [comingDay(said!, today)] : []));
+  const [deposit, ...others] = amounts.map(centsIn);
+  if (others.length > 0 || days.length > 1 || deposit === null || days[0] === null) return null;
+  const pieces = piecesMeant(tokens, { books, talk });
+  if (!pieces) return null;
+  const spoken = foundBy(pieces, books, here) ?? [];
+  const held = spoken.map((number) => books.pieces.get(number)!.hold);
+  const method = tokens.find(({ roles }) => roles.method !== undefined)?.text;
+  const [until] = days;
+  const place = { pieces, text, line: 0 };
+  const at = { ...(until ? { until } : {}), ...place };
+  const buyer = buyerIn(tokens, words, text);
+  const whom = buyer === undefined ? {} : { buyer };
+  if (deposit !== undefined) {
+    if (LEFT_FOR.some((way) => way.test(shape)) && buyer !== undefined)
+      return [{ kind: "hold", deposit, ...whom, ...(method ? { method } : {}), ...at }];
+    if (!PAYS_LATER.test(shape)) return null;
+    const hold: Reading = { kind: "hold", agreed: deposit, ...whom, ...place };
+    const owed: Reading = { kind: "sell", price: deposit, owed: deposit, ...whom, ...place };
+    return [eitherOf([hold, owed], place)];
+  }
+  if (until && KEPT_LONGER.test(shape) && held.length > 0 && held.every((each) => each !== null))
+    return [{ kind: "hold", ...at }];
+  if (!KEPT_FOR.some((way) => way.test(shape))) return null;
+  const latest = (talk?.latest ?? []).map((number) => books.pieces.get(number)?.hold?.buyer);
+  const theirs = buyer ?? latest.find((each) => each);
+  return [{ kind: "hold", ...(theirs ? { buyer: theirs } : {}), ...at }];
+}
+
+/** Those named; else those spoken of last, where they are on hold. */
+function piecesMeant(
+  tokens: readonly Token[],
+  { books, talk }: Pick<Desk, "books" | "talk">,
+): Mention[] | null {
+  const named = tokens.flatMap(({ mention }) => (mention && mention.it !== true ? [mention] : []));
+  // "the other one": the talk tells.
+  if (named.some(({ other, name }) => other === true && name === undefined)) return named;
+  if (named.length > 0) {
+    const found = foundBy(named, books, here);
+    return found && byNumbers(found);
+  }
+  const spoken = talk?.replied ?? talk?.latest ?? [];
+  const isHeld = spoken.every(
+    (number) => books.pieces.get(number)?.hold && books.pieces.get(number)!.gone === null,
+  );
+  return spoken.length > 0 && isHeld ? byNumbers(spoken) : null;
+}
+
+/** A word that nobody listed, as typed: "megan" is no slip for "mean". */
+function isName({ kind, unknown, from, text }: Token, words: readonly Word[]): boolean {
+  return (
+    kind === "word" && unknown === true && !NO_NAME_HERE.has(text) && !isCommon(words[from]?.norm ?? text)
+  );
+}
+
+/** Whoever is named, else whoever it is, as typed. */
+function buyerIn(tokens: readonly Token[], words: readonly Word[], text: string): string | undefined {
+  const who =
+    tokens.find((token) => isName(token, words)) ??
+    tokens.find((token, at) => shapeOf(token, at + 1) === "W");
+  const said = who && text.slice(words[who.from]!.start, words[who.to - 1]!.end).toLowerCase();
+  return said?.replace(/['’]s$/, "");
+}

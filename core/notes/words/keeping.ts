@@ -1,0 +1,53 @@
+/*
+ * A piece kept for somebody, told in whole messages: "priya put 60 down on the armoire, she'll collect thursday". In what is
+ * matched a piece is "P", a sum "$", one of ours "K", anybody else "W", a name that nobody listed "N", a way of paying "M", a day "D" and a
+ * mark ",".
+ */
+
+const WHO =
+  "(?:(?!(?:i|we|my|our)\\b)(?:(?!(?:if|hope|wish|maybe|not|never|nobody|says|said|when|unless|almost|nearly|did|does|no|will|would|could|can|may|might|should|let|need|wanted)\\b)[a-zWK]+ ){0,4}?[WN])";
+const LEFT = "(?:put|left|gave|sent|paid|handed|put down|dropped|slid|slipped)";
+const TILL = "(?:till|until|til|to|before|by|for|on)";
+/** When they come for it, which is no wish for their money. */
+const COMES =
+  "(?: (?:,|and|so|he|she|they|shell|hell|theyll|ll|will|shes|hes|theyre|is|are|to|be|wants|want|wanted|asked|asks|me|us|it|them|kept|held|holding|keep|hold|collect|collecting|collects|fetch|fetches|fetching|pick|picks|picking|up|get|gets|getting|comes|coming|come|for|by|on|till|until|til|the|next|this|over|that|i|D))";
+const AGREED =
+  "(?: (?:,|and|but|no|nothing|money|deposit|cash|changed|hands|taken|paid|yet|i|we|said|yes|ok|okay|agreed|sure|so|was|fine|with|by|me))";
+const TOO = "(?: (?:too|as well|also))";
+
+/** Money that was left: its day is when they come. */
+export const LEFT_FOR: readonly RegExp[] = [
+  `${WHO}(?: (?:has|just))* ${LEFT}(?: (?:me|us))? \\$(?: M)?(?: (?:down|on|for|toward|towards|as|a|deposit))+ (?:the )?P(?:${COMES}+)?`,
+  `${WHO} (?:wants|wanted|is after|has dibs on|fell for) (?:the )?P(?: (?:,|and|so))+ ${LEFT}(?: (?:me|us|down))* \\$(?: M)?(?: (?:down|so|i|to|keep|hold|save|it|for|her|him|them|till|until|D))*`,
+  `${WHO} ${LEFT}(?: (?:me|us))? \\$(?: M)? (?:to|so i) (?:keep|hold|save|set aside|reserve) (?:the )?P(?: (?:back|aside))?(?: for (?:her|him|them))?(?: ${TILL} D)?`,
+  `\\$(?: M)?(?: (?:down|deposit|on|for))+ (?:the )?P from ${WHO}${COMES}+`,
+].map((way) => new RegExp(`^${way}$`));
+
+/** No money yet. */
+export const KEPT_FOR: readonly RegExp[] = [
+  `(?:(?:i|we) (?:was|were) asked|asked|${WHO} asked(?: (?:me|us|if i could))?)(?: (?:to|keep|hold|save|set|put|aside|back))+ (?:the )?P(?: (?:back|aside|for ${WHO}))* ${TILL} D(?=.* (?:agreed|yes|ok|okay|sure|fine))${AGREED}+`,
+  `(?:i )?(?:agreed|promised)(?: (?:to|keep|hold|save|set|put|aside|back))+ (?:the )?P(?: (?:back|aside|for ${WHO}))* ${TILL} D${AGREED}*`,
+  `(?:(?:im|were|i|we) )?(?:keeping|holding|saving|putting|setting|kept|held|saved)(?: (?:back|aside))* (?:the )?P(?: (?:back|aside|by))? for (?:her|him|them|${WHO})${TOO}`,
+  `(?:(?:im|were|i|we) )?(?:keeping|putting|setting|kept|put|set)(?: (?:back|aside))? (?:the )?P(?: (?:back|aside|by))? for (?:her|him|them|${WHO})`,
+  `(?:the )?P (?:is |stays )?(?:kept|held|set|put|reserved|back|aside)(?: (?:back|aside))*(?: ${TILL} D)? for (?:her|him|them|${WHO})${TOO}?(?: (?:,|no|nothing|money|paid|deposit|cash|yet))*`,
+  `(?:the )?P (?:kept|held|set|put)(?: (?:back|aside))* ${TILL} D for ${WHO}(?: (?:,|no|nothing|money|paid|deposit|cash|yet))*`,
+  `(?:he|she|${WHO}) wants (?:the )?P (?:kept|held|saved)${TOO}? , (?:keeping|holding|saving|so i keep|so im keeping) it`,
+].map((way) => new RegExp(`^${way}$`));
+
+/** What is held already is kept for longer. */
+export const KEPT_LONGER = new RegExp(
+  `^(?:(?:he|she|they|${WHO}) )?(?:needs?|wants?|asks|asked|asking|needed|wanted|can only|giving (?:her|him|them)|gave (?:her|him|them)|extended|extending|pushed|moved)(?: (?:her|his|their|the|me|it|for|hold|pickup|out|only|come|make|to|wait))* (?:${TILL} )?D(?: (?:now|instead|,|fine|good|by|with|me|ok|okay|no|problem|problems|thats|alright|sure|worries|so|be|it|i|said|yes|away|shes|hes|is|works|for|us))*$`,
+);
+
+/** Taken for a price, and paid another time: "neighbor's having the rattan one for 50, pays when she's back". */
+export const PAYS_LATER =
+  /^(?:(?:the|my) )?(?:[a-zW]+ ){0,3}?[WN](?: (?:is|s|has))* (?:having|taking|buying|wants|gets|takes|has|dibs on|got|dibs)(?: on)? (?:the )?P(?: (?:,|for|at))+ \$(?: (?:,|and|he|she|they|will|ll|to|me|us|for|it))* (?:pays|paying|pay)(?: (?:me|us|for|it|up))*(?: (?:when|once|after|as soon as|later|tonight|tomorrow|soon|on|next|week|D))(?: [a-zDN]+){0,7}$/;
+
+/** Words of these, which are nobody's name. */
+export const NO_NAME_HERE: ReadonlySet<string> = new Set(
+  [...LEFT_FOR, ...KEPT_FOR, KEPT_LONGER, PAYS_LATER].flatMap(({ source }) => source.match(/[a-z]+/g) ?? []),
+);
+
+/** A message that keeps a piece for somebody says one of these. */
+export const KEEPS =
+  /\b(?:put|left|gave|sent|paid|handed|keep|keeping|kept|hold|holding|held|sav(?:e|ing)|aside|till?|until|needs?|wants?|giving|extend(?:ed|ing)|pushed|moved|stays|set|pays?|paying|dropped|can only)\b/i;
