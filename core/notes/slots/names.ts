@@ -9,6 +9,7 @@ import {
   LOAN_NAMES,
   NO_LOAN_NAMES,
   NO_NAMES,
+  NOBODY_NAMED,
   SUBJECTS,
   WHENCE,
   WHERE,
@@ -107,7 +108,12 @@ function nameAfter(clause: Clause, prepositions: ReadonlySet<string>): string | 
       first.roles.vagueTime
     )
       continue;
-    const end = nameEnd(clause, start);
+    const last = nameEnd(clause, start);
+    // "from megan shes coming sunday"
+    const isNext = ({ text }: Tok, place: number): boolean =>
+      place > start && place < last && NOBODY_NAMED.has(text);
+    const next = prepositions === WHOM ? tokens.findIndex(isNext) : -1;
+    const end = next < 0 ? last : next;
     if (end <= start) continue;
     const name = withoutAsides(tokens.slice(start, end));
     if (name.every((word) => word.roles.filler && !word.roles.place) || NO_NAMES.has(first.text)) continue;

@@ -7,6 +7,9 @@
 const WHO =
   "(?:(?!(?:i|we|my|our)\\b)(?:(?!(?:if|hope|wish|maybe|not|never|nobody|says|said|when|unless|almost|nearly|did|does|no|will|would|could|can|may|might|should|let|need|wanted)\\b)[a-zWK]+ ){0,4}?[WN])";
 const LEFT = "(?:put|left|gave|sent|paid|handed|put down|dropped|slid|slipped)";
+/** Else it may be the price: "neighbor paid 90 for the desk". */
+const AS_DEPOSIT =
+  "(?=.* (?:down|deposit|collect|collecting|collects|fetch|fetches|fetching|pick|picks|picking|get|gets|getting|come|comes|coming|till|until|til|kept|held|keep|hold)(?: |$))";
 const TILL = "(?:till|until|til|to|before|by|for|on)";
 /** When they come for it, which is no wish for their money. */
 const COMES =
@@ -17,10 +20,10 @@ const TOO = "(?: (?:too|as well|also))";
 
 /** Money that was left: its day is when they come. */
 export const LEFT_FOR: readonly RegExp[] = [
-  `${WHO}(?: (?:has|just))* ${LEFT}(?: (?:me|us))? \\$(?: M)?(?: (?:down|on|for|toward|towards|as|a|deposit))+ (?:the )?P(?:${COMES}+)?`,
+  `${WHO}(?: (?:has|just))* (?:put|left|put down|dropped|(?:gave|sent|paid|handed|slid|slipped)(?=.* (?:down|deposit|toward|towards) ))(?: (?:me|us))? \\$${AS_DEPOSIT}(?: M)?(?: (?:down|on|for|toward|towards|as|a|deposit))+ (?:the )?P(?:${COMES}+)?`,
   `${WHO} (?:wants|wanted|is after|has dibs on|fell for) (?:the )?P(?: (?:,|and|so))+ ${LEFT}(?: (?:me|us|down))* \\$(?: M)?(?: (?:down|so|i|to|keep|hold|save|it|for|her|him|them|till|until|D))*`,
   `${WHO} ${LEFT}(?: (?:me|us))? \\$(?: M)? (?:to|so i) (?:keep|hold|save|set aside|reserve) (?:the )?P(?: (?:back|aside))?(?: for (?:her|him|them))?(?: ${TILL} D)?`,
-  `\\$(?: M)?(?: (?:down|deposit|on|for))+ (?:the )?P from ${WHO}${COMES}+`,
+  `\\$(?: M)?${AS_DEPOSIT}(?: (?:down|deposit|on|for))+ (?:the )?P from ${WHO}${COMES}+`,
 ].map((way) => new RegExp(`^${way}$`));
 
 /** No money yet. */
@@ -36,7 +39,7 @@ export const KEPT_FOR: readonly RegExp[] = [
 
 /** What is held already is kept for longer. */
 export const KEPT_LONGER = new RegExp(
-  `^(?:(?:he|she|they|${WHO}) )?(?:needs?|wants?|asks|asked|asking|needed|wanted|can only|giving (?:her|him|them)|gave (?:her|him|them)|extended|extending|pushed|moved)(?: (?:her|his|their|the|me|it|for|hold|pickup|out|only|come|make|to|wait))* (?:${TILL} )?D(?: (?:now|instead|,|fine|good|by|with|me|ok|okay|no|problem|problems|thats|alright|sure|worries|so|be|it|i|said|yes|away|shes|hes|is|works|for|us))*$`,
+  `^(?:(?:he|she|they|${WHO}) )?(?:(?:needs?|wants?|asks|asked|asking|needed|wanted)(?= (?:.* )?(?:till|until|til|can) )|can only|giving (?:her|him|them)|gave (?:her|him|them)|extended|extending|pushed|moved)(?: (?:her|his|their|the|me|it|for|hold|pickup|out|only|come|make|to|wait))* (?:${TILL} )?D(?: (?:now|instead|,|fine|good|by|with|me|ok|okay|no|problem|problems|thats|alright|sure|worries|so|be|it|i|said|yes|away|shes|hes|is|works|for|us))*$`,
 );
 
 /** Taken for a price, and paid another time: "neighbor's having the rattan one for 50, pays when she's back". */

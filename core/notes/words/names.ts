@@ -63,7 +63,7 @@ export const DESCRIBES = wordSet("with w in near by behind");
 export const ENDS_SOURCE = wordSet("by sold now cuz gave paid pays owes will half me us gave_me", ENDS_NAME);
 
 /** Whoever they are, another sentence begins: "sold desk 140 to mike he owes me 40". */
-export const SUBJECTS = wordSet("he she they i we hes shes theyre hell shell theyll");
+export const SUBJECTS = wordSet("he she they i we");
 
 /** Who did not, where a sale has not come about. */
 export const BUYERS_SAID = wordSet("he she they buyer guy lady nobody");

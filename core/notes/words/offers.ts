@@ -101,7 +101,7 @@ const WAYS: readonly string[] = [
   // "they fetched it, so 70 it was, cash"
   `(?:he|she|they|W)(?: (?:fetched|collected|picked|came|for|and|got|up|it|them|himself|herself|themselves))+(?: (?:,|so|and))* (?:it was )?\\$(?: (?:it|was|is|then|in|the|end|,))* (?:M|paid)(?: paid)?`,
   // "bunk bed people just drove off with it, 190, all they had on them"
-  `(?:the )?P(?: (?:W|folks|crew|lot))?(?: (?:just|now))?(?: (?:drove|off|away|left|loaded|up|went|home))+(?: (?:with|it|them|a|W))* , \\$${ALL_THEY_HAD}`,
+  `(?:the )?P(?: (?:W|folks|crew|lot))?(?: (?:just|now))?(?: (?:drove (?:off|away|home)|left|loaded(?: up)?|went (?:off|home|away)))(?: (?:with|it|them|a|W))* , \\$${ALL_THEY_HAD}`,
   // "one of the nightstands went to a very nice teacher, for 40"
   `(?:the )?P(?: (?:just|has|have|is))? (?:went|gone|left|off) (?:to|with) (?:(?:a|an|my|the|our) (?:[a-z]+ ){0,3}?W|an? (?:[a-z]+ ){1,3}[a-z]+)(?: (?:,|for|at))+ \\$(?: M)?`,
   // "both stools live at the corner cafe now, got 45 for the pair"
