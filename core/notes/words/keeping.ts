@@ -31,7 +31,7 @@ export const KEPT_FOR: readonly RegExp[] = [
   `(?:(?:i|we) (?:was|were) asked|asked|${WHO} asked(?: (?:me|us|if i could))?)(?: (?:to|keep|hold|save|set|put|aside|back))+ (?:the )?P(?: (?:back|aside|for ${WHO}))* ${TILL} D(?=.* (?:agreed|yes|ok|okay|sure|fine))${AGREED}+`,
   `(?:i )?(?:agreed|promised)(?: (?:to|keep|hold|save|set|put|aside|back))+ (?:the )?P(?: (?:back|aside|for ${WHO}))* ${TILL} D${AGREED}*`,
   `(?:(?:im|were|i|we) )?(?:keeping|holding|saving|putting|setting|kept|held|saved)(?: (?:back|aside))* (?:the )?P(?: (?:back|aside|by))? for (?:her|him|them|${WHO})${TOO}`,
-  `(?:(?:im|were|i|we) )?(?:keeping|putting|setting|kept|put|set)(?: (?:back|aside))? (?:the )?P(?: (?:back|aside|by))? for (?:her|him|them|${WHO})`,
+  `(?:(?:im|were|i|we) )?(?:keeping|putting|setting|kept|put|set)(?: (?:back|aside))? (?:the )?P(?: (?:back|aside|by))? for (?:her|him|them)`,
   `(?:the )?P (?:is |stays )?(?:kept|held|set|put|reserved|back|aside)(?: (?:back|aside))*(?: ${TILL} D)? for (?:her|him|them|${WHO})${TOO}?(?: (?:,|no|nothing|money|paid|deposit|cash|yet))*`,
   `(?:the )?P (?:kept|held|set|put)(?: (?:back|aside))* ${TILL} D for ${WHO}(?: (?:,|no|nothing|money|paid|deposit|cash|yet))*`,
   `(?:he|she|${WHO}) wants (?:the )?P (?:kept|held|saved)${TOO}? , (?:keeping|holding|saving|so i keep|so im keeping) it`,
