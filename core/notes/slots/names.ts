@@ -9,7 +9,7 @@ import {
   LOAN_NAMES,
   NO_LOAN_NAMES,
   NO_NAMES,
-  NOBODY_NAMED,
+  SAID_OF_THEM,
   SUBJECTS,
   WHENCE,
   WHERE,
@@ -111,7 +111,7 @@ function nameAfter(clause: Clause, prepositions: ReadonlySet<string>): string | 
     const last = nameEnd(clause, start);
     // "from megan shes coming sunday"
     const isNext = ({ text }: Tok, place: number): boolean =>
-      place > start && place < last && NOBODY_NAMED.has(text);
+      place > start && place < last && SAID_OF_THEM.has(text);
     const next = prepositions === WHOM ? tokens.findIndex(isNext) : -1;
     const end = next < 0 ? last : next;
     if (end <= start) continue;
