@@ -111,7 +111,7 @@ export const reprice = defineVerb({
       {
         say: [
           ...phrases(
-            "dropped drop dropping lowered lower lowering reduced reduce marked_…_down marked_…_down_to knocked_…_down_to brought_…_down_to took_…_down_to marked_down mark_…_down price_drop price_cut cut_…_price cut slashed repriced reprice discounted knocked_…_off",
+            "dropped drop dropping lowered lower lowering reduced reduce marked_…_down marked_…_down_to knocked_…_down_to brought_…_down_to took_…_down_to marked_down mark_…_down price_drop price_cut cut_…_price cut slashed repriced reprice discounted knocked_…_off knocking_…_off knocking_…_down_to shaving_…_off lopping_…_off",
           ),
           ...phrases("shaved lopped whacked docked trimmed sliced chopped slashed hacked").map(
             (verb) => `${verb} … off`,
@@ -183,7 +183,7 @@ export const reprice = defineVerb({
       },
       {
         say: phrases(
-          "price_to price_is price_on price_at price_down_to price_now less cheaper went_down_to price_went_down_to price_went_up_to moved_…_from",
+          "down_it_goes_to price_to price_is price_on price_at price_down_to price_now less cheaper went_down_to price_went_down_to price_went_up_to moved_…_from",
         ),
         with: ["piece", "number"],
         without: ["supply", "duration", "stream", "loan", "miles", "percent"],

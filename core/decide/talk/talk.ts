@@ -109,7 +109,9 @@ function settledBy(
   reading: Reading,
   { talk, books, today }: Omit<Desk, "confirmed">,
 ): Mention[] | null {
-  const latest = talk?.replied ?? talk?.latest ?? [];
+  // "the other two are done" the day after one of three was given away.
+  const last = mention.other ? books.facts.findLast(({ pieces }) => pieces.length > 0)?.pieces : undefined;
+  const latest = talk?.replied ?? talk?.latest ?? last ?? [];
   const lot = withItsLot([...latest], books) ?? [];
   // "both done" behind the work on one of two that came together.
   const isOfLot = mention.it === true && (mention.count ?? 0) > 1 && lot.length === mention.count;

@@ -270,11 +270,18 @@ export function nextSpokenOf(
   const isOpen = isSale || missing?.join() === "pieces";
   if (!upon || !isOpen || follows || talk?.replied) return null;
   const pieces = (talk?.latest ?? []).map((number) => books.pieces.get(number)!);
-  const isNext = (piece: Readonly<Piece>): boolean => statusOf(piece) === upon;
+  // "done" behind the wax for it: it was in hand, though nobody said that it was begun.
+  const isInHand = ({ number, finished }: Readonly<Piece>): boolean =>
+    reading.kind === "finish" && finished === null && lastOf(number, books) !== "buy";
+  const isNext = (piece: Readonly<Piece>): boolean => statusOf(piece) === upon || isInHand(piece);
   if (pieces.length === 0 || !pieces.every(isNext) || groupsOf(pieces).length > 1) return null;
   const left = missing!.filter((field) => field !== "pieces");
   return { ...reading, pieces: byNumbers(numbersOf(pieces)), missing: left } as Reading;
 }
+
+/** What was told last of a piece. */
+const lastOf = (number: number, { facts }: Books): string | undefined =>
+  facts.findLast(({ pieces }) => pieces.includes(number))?.kind;
 
 /** Each piece here by itself, where they are few. */
 export function eachHere(books: Books): number[][] {

@@ -10,7 +10,6 @@ import { couldOf, isRefused, isWholeNote, tellsNoFact, unclear } from "../unclea
 import { ONE_MORE_NOTE, REDOES, REST_TO_COME } from "../words/mending.ts";
 import { backOf, ofNumbers } from "./back.ts";
 import { inOrder } from "./in-order.ts";
-import { saysSame } from "./same.ts";
 
 /** Words that only go on from others are few. */
 const BACK_WORDS_MAX = 12;
@@ -24,7 +23,7 @@ export function withBack(readings: Reading[], said: readonly Tok[], told: Told):
   const isNoneRead = readings.every(isRefused);
   const isOpen =
     isNoneRead ||
-    (others.length === 0 && reading.missing !== undefined && said.some(saysSame)) ||
+    (others.length === 0 && reading.missing !== undefined && SAYS_SAME.test(told.typed)) ||
     (others.length === 0 && (isUnclear || reading.missing?.includes("pieces") === true));
   // "wrong one, it was the vanity i sold" falls into parts.
   const saysMore = readings.some(isWholeNote) && !said.some(isWrongPiece);
@@ -63,6 +62,9 @@ function saidOfThem(tokens: Tok[], by: Parameters<typeof backOf>[1]): readonly R
   const back = backOf(tokens, by);
   return back && "could" in back ? back.could : read.flatMap(couldOf);
 }
+
+/** "other two sold, same money": what is told beside a note may say that it is as before. */
+const SAYS_SAME = /\b(?:same|ditto|identical)\b/i;
 
 /** "oops wrong desk, i finished the pine one": no note beside the correction. */
 const isWrongPiece = ({ kind, text }: Tok): boolean => kind === "piece" && text.startsWith("wrong ");

@@ -2,7 +2,7 @@ import { placeAfter, type Tok } from "../clause.ts";
 import { bears } from "../verbs.ts";
 import { ARTICLES } from "../words/filler.ts";
 import { AND, BEFORE_PRICE } from "../words/links.ts";
-import { ANOTHER, BE, FOR_ALL, MORE, ONE, ONTO, POINTS_OUT } from "../words/pieces.ts";
+import { ANOTHER, AS_WELL, BE, FOR_ALL, GONE, MORE, ONE, ONTO, PAIRS, POINTS_OUT } from "../words/pieces.ts";
 import { countOf } from "./counts.ts";
 import { type Found, isOfStanding, isToldOf } from "./pronouns-told.ts";
 
@@ -22,6 +22,7 @@ export function others(tokens: readonly Tok[], at: number): Found | null {
   const next = tokens[from + 1];
   if (next?.text === "ones") return { mention: { other: true, plural: true }, to: from + 2 };
   if (next?.text === "one") return { mention: { other: true, count: 1 }, to: from + 2 };
+  if (PAIRS.has(next?.text ?? "")) return { mention: { other: true, count: 2 }, to: from + 2 };
   const count = countOf(next);
   const isFirst = at === 0 || tokens[at - 1]!.kind === "mark";
   const isCount = count !== null && count > 1 && count <= OTHERS_MAX && (from > at || isFirst);
@@ -31,7 +32,12 @@ export function others(tokens: readonly Tok[], at: number): Found | null {
   const isCounted =
     behind === undefined
       ? isSpelled(next!)
-      : behind.kind === "amount" || isOfStanding(behind) || (isPromised && behind.text === "to");
+      : behind.kind === "amount" ||
+        behind.kind === "mark" ||
+        isOfStanding(behind) ||
+        behind.roles.labor === true ||
+        GONE.has(behind.text) ||
+        (isPromised && behind.text === "to");
   if (isCount && isCounted) return { mention: { other: true, count }, to: from + 2 };
   const isAlone =
     from > at &&
@@ -47,7 +53,13 @@ function isOtherAlone(before: Tok | undefined, next: Tok | undefined): boolean {
   if (isTold && next?.kind === "amount") return true;
   if (before === undefined) return next !== undefined && isOfStanding(next);
   const isEnd =
-    next === undefined || next.kind === "mark" || next.kind === "duration" || BEFORE_PRICE.has(next.text);
+    next === undefined ||
+    next.kind === "mark" ||
+    next.kind === "duration" ||
+    BEFORE_PRICE.has(next.text) ||
+    AS_WELL.has(next.text);
+  // "20 less on the other as well"
+  if (isEnd && (before.text === "on" || before.text === "off")) return true;
   return isEnd && (isTold || before.roles.labor === true);
 }
 
@@ -118,7 +130,7 @@ function lastOnes(tokens: readonly Tok[], at: number): Found | null {
   const isFirst = tokens.slice(0, at).every(({ roles, kind }) => kind === "mark" || roles.filler === true);
   const opens = isFirst || tokens[at - 1]!.kind === "mark" || AND.has(tokens[at - 1]!.text);
   const isTold = (token: Tok | undefined) =>
-    opens && token !== undefined && (isOfStanding(token) || BE.has(token.text));
+    opens && token !== undefined && (isOfStanding(token) || BE.has(token.text) || GONE.has(token.text));
   if (word === "rest" && isTold(next)) return { mention: { other: true, plural: true }, to: at + 2 };
   if ((word !== "last" && word !== "remaining" && word !== "other") || !next) return null;
   const count = ONE.has(next.text) ? 1 : countOf(next);

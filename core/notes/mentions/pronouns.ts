@@ -234,7 +234,7 @@ function allOf(tokens: readonly Tok[], at: number): Found | null {
 /** "sanded the first one", "finished the second chair", "first one sold": which of several, and no purchase. */
 function placed(tokens: readonly Tok[], at: number): Found | null {
   const isPointedOut = POINTS_OUT.has(tokens[at]!.text);
-  if (!isPointedOut && at > 0) return null;
+  if (!isPointedOut && (at > 0 || isNamedBehind(tokens))) return null;
   const from = isPointedOut ? at + 1 : at;
   const [word = ""] = tokens[from]?.text.split(" ") ?? [];
   const place = PLACES[word];
@@ -250,6 +250,13 @@ function placed(tokens: readonly Tok[], at: number): Found | null {
   }
   return tokens[from + 1]?.text === "one" ? { mention: { it: true, count: 1, place }, to: from + 2 } : null;
 }
+
+/** "first one out the door, the clock, 35": it is named behind its mark. */
+const isNamedBehind = (tokens: readonly Tok[]): boolean =>
+  tokens.some(({ kind, mention }, at) => {
+    const before = tokens[placeBefore(tokens, at - 1, ARTICLES)];
+    return kind === "piece" && mention?.name !== undefined && before?.kind === "mark";
+  });
 
 /** "1h on each", "30 min on each of them": time that each of those spoken of took. */
 function eachOf(tokens: readonly Tok[], at: number): Found | null {

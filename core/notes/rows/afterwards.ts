@@ -137,6 +137,16 @@ export const AFTERWARDS: readonly Row<TurnEffect>[] = [
     "done got 40 for the lamp",
   ],
   [
+    "^ and|so|well|oh|yay|<art>* [first|second|another|one_more|last|quick|easy|nice|big|early|late|only sale of_the_day|of_the_week|of_the_month|of_the_morning|today|tonight|this_morning|this_week|already|number_one? ,|:|-|!*] <art>? <piece>",
+    "sold",
+    "first sale of the day, the mirror, 50 cash",
+  ],
+  [
+    "^ so|i|we|just* [replaced it|that|them|the_old_one|that_one with] <art>? <piece>",
+    "bought",
+    "replaced it with a pine desk, 25",
+  ],
+  [
     "^ i|we|just|well* [came|come|run|ran across|by] a|an|some|another|this <any>? <piece>",
     "bought",
     "came by a desk for 15",

@@ -50,7 +50,7 @@ export const FATES: readonly Row<OwnerEffect>[] = [
     "no bites on the hutch so i cut it to 190",
   ],
   [
-    "^ <art>? <piece> [is|was|just|still|has|been* isnt|aint|not|wasnt|hasnt|wont|never|doesnt moving|moved|selling|sell|budging|budge|sold|gone|move|going_anywhere|getting|gotten|had|seem_to_sell any|much|many|a|no? looks|bites|interest|messages|attention|offers|action|calls|views|traction|love|luck? yet|at_all|fast? so|,|and|-] !!<piece>|<supply>|<time>|<miles>|<sell>|<buy>|<~buy> … $",
+    "^ <art>? <piece> [is|was|just|still|has|been* isnt|aint|not|wasnt|hasnt|wont|never|doesnt moving|moved|selling|sell|budging|budge|sold|gone|move|going_anywhere|getting|gotten|had|seem_to_sell any|much|many|a|no? looks|bites|interest|messages|attention|offers|action|calls|views|traction|love|luck? yet|at_all|fast? so|,|.|;|and|-] !!<piece>|<supply>|<time>|<miles>|<sell>|<buy>|<~buy> … $",
     "word",
     "hutch isnt moving so down to 190",
   ],

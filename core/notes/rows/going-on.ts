@@ -78,6 +78,11 @@ const ROWS: readonly Row<GoingOn>[] = [
     "same guy also had a mirror, 12",
   ],
   [
+    "^ and|plus|also|then* <art>? <piece> [from|off|at|on the? same|that place|sale|guy|lady|man|woman|seller|house|stall|booth|spot|pile|trip|<piece>] ,|for|at|was* $ <method>? ;",
+    "next",
+    "plus a footstool off the same table for 3",
+  ],
+  [
     "^ [and|plus|also|then] <art>? <piece> ,|for|at|was* $ <method>? ,? same|the_same? place|sale|guy|seller|lady|spot|trip? ;",
     "next",
     "and a mirror for 10",
@@ -85,7 +90,11 @@ const ROWS: readonly Row<GoingOn>[] = [
   ["^ <art>? <piece> [too|as_well|also] ;", "too", "and the desk too"],
   ["^ [again|once_more today?] ;", "too", "again today"],
   ["^ [relisted|reposted|re_listed|listed_again it? for|at?] $ ;", "listed", "relisted at 195"],
-  ["^ [its|it_is? up|posted|online|live now? for|at] $ ;", "listed", "up for 220"],
+  [
+    "^ [its|it_is|theyre|they_are|both|both_are? up|posted|online|live|on now? ,|for|at*] $ ;",
+    "listed",
+    "both online now, 220",
+  ],
   [
     "^ [its|it_is|theyre on|up_on|live_on <new> now|already|finally? ,|for|at*] $ ;",
     "listed",

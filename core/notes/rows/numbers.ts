@@ -48,7 +48,7 @@ const ROWS: readonly Row<NumberEffect>[] = [
     "seller wanted 80 for the highboy, got it for 55",
   ],
   [
-    "<~buy>|paid $ [,|-|but|,? he|she|they|seller|it? asking|asked|wanted|was_asking|were_asking was|price? $]",
+    "<~buy>|paid|<place> ,? $ [,|-|but|,? <art>? he|she|they|seller|it|<person>? asking|asked|wanted|was_asking|were_asking|started|opened|started_off|had_it was|price|at|for? $]",
     "beside",
     "paid 35 asking was 50, sideboard",
   ],

@@ -16,6 +16,11 @@ export const PUT_UP: readonly Row<OwnerEffect>[] = [
     "both nightstands up, 45 each",
   ],
   [
+    "<~finish>|done .|,|;|-|and|now* [online|live|up|posted ,|at|for|now|already*] $ ;",
+    "listed",
+    "its finished and online, 110",
+  ],
+  [
     "<~finish>|done … <piece> .|,|;|-* [up|live|its_up|now_up|now_live|out_there|its_live] $ ;",
     "listed",
     "done w desk. up 160",

@@ -17,6 +17,21 @@ const ALONG = "so|and|,|then|but|-|.*";
 /** What is told beside a note and is none of it: errands of a drive, who was rid of what we took, whom it was told, which piece still waits. */
 export const TOLD_BESIDE: readonly Row<TurnEffect>[] = [
   [
+    "<supply> … [should|ought_to|will|itll|theyll|that_will|thatll|must do|cover|be_enough|be_plenty|suffice|be_fine for?] <art>? <piece>",
+    "word",
+    "foam 16, should be enough for the ottoman",
+  ],
+  [
+    "<supply> … [going|to_go|meant|destined|headed|bound] on|onto|for|in <art>? <piece>",
+    "word",
+    "casters 12, going on the ottoman",
+  ],
+  [
+    "<supply> $ [,|-|: some|lots_of|a_lot_of|bad|heavy|surface? rust|rusty|rot|mildew|grime|splinters|woodworm on|in|at] <art>? <piece>",
+    "word",
+    "steel wool 6, rust on the bench legs",
+  ],
+  [
     `<miles> … [${ERRAND} up|off|out|around|round|over|at|for|to|through|all|by|some|a|the|my|our|old|few|bunch|of* ${WARES} up|off|around|out|away|back|home|all_over|all_day|all_morning|around_town|in_town|today*] ;`,
     "word",
     "drove 41 miles today picking stuff up",

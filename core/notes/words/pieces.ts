@@ -59,6 +59,12 @@ export const SIZED = wordSet(
 /** All that were spoken of: "they're up", "both online now". */
 export const ALL_SPOKEN = wordSet("they theyre both");
 
+/** "the last two went to a cafe" */
+export const GONE = wordSet("went left went_to");
+
+/** "20 less on the other as well" */
+export const AS_WELL = wordSet("too also as");
+
 /** Before a piece that is only described: "bites on the pine", "and the black 75". */
 export const BEFORE_DESCRIBED = wordSet("the my our on for and of plus also");
 
