@@ -29,11 +29,6 @@ export const BUYERS: readonly Row<OwnerEffect>[] = [
   ],
   ["<piece> [went] <day> for|at $", "sold", "desk went yesterday for 135"],
   [
-    "<piece> [went|left just|both|all? to|with <art>|one? same|<trait>|<opinion>* <person>|<kin>|cafe|restaurant|shop|salon|bar|school ,|for|at|-*] $",
-    "sold",
-    "both lamps went to the same lady, 44",
-  ],
-  [
     "^ [<art>? <kin>] bought|took|got <art>? <piece>|it off|from of? me|us|ya",
     "buyer",
     "my sister bought the lamp off us for 15",

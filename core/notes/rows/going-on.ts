@@ -78,7 +78,7 @@ const ROWS: readonly Row<GoingOn>[] = [
     "same guy also had a mirror, 12",
   ],
   [
-    "^ and|plus|also|then* <art>? <piece> [from|off|at|on the? same|that place|sale|guy|lady|man|woman|seller|house|stall|booth|spot|pile|trip|<piece>] ,|for|at|was* $ <method>? ;",
+    "^ and|plus|also|then* <art>? <piece> [from|off|at|on the? same|that? place|sale|guy|lady|man|woman|seller|house|stall|booth|spot|pile|trip|<piece>] ,|for|at|was* $ <method>? ;",
     "next",
     "plus a footstool off the same table for 3",
   ],

@@ -165,7 +165,7 @@ export const PARTS: readonly Row<OwnerEffect>[] = [
   ],
   ["<piece> [went|gone|left home|out with|to]", "sold", "desk went home with a nice couple 120"],
   [
-    "<piece> [went|gone|left|going with|to <art>? <opinion>|<trait>* <new>|<person>|<kin>] for|at? $",
+    "<piece> [went|gone|left|going just|both|all? with|to <art>? same|<opinion>|<trait>* <new>|<person>|<kin>|cafe|restaurant|salon] ,|for|at|-* $",
     "buyer",
     "hutch went to a nice family 200",
   ],
