@@ -29,8 +29,6 @@ import {
 } from "./decision.ts";
 import { besideAsked, likelyStanding, resortOf, wholeOr, withLikely } from "./likely/last-resort.ts";
 import { askMissing } from "./missing.ts";
-import { ever } from "./pieces/fits.ts";
-import { matchMention } from "./pieces/match.ts";
 import { mentionsOf } from "./pieces/mentioned.ts";
 import { deskOfItsDay } from "./pieces/own-day.ts";
 import { whichOrNone } from "./pieces/settled.ts";
@@ -289,7 +287,6 @@ function onlyStanding(
     left.length > 0 &&
     could.length === 1 &&
     left.every((word) => desk.talk?.passed?.has(`${only!.kind} ${word}`));
-  if (only && isBoughtThere(reading, desk)) return { reading: only, confirmed: [] };
   const counted = countedOf(could, desk);
   if (counted) return { reading: counted, confirmed: [] };
   // "nell picked it up": the name is known by the deposit.
@@ -322,16 +319,6 @@ function countedOf(could: readonly Reading[], desk: Omit<Desk, "confirmed">): Re
   const isOfKind = spoken.every(({ name, gone }) => name === spoken[0]!.name && gone === null);
   const isCounted = mention?.it === true && (mention.count ?? 0) > 1 && others.length === 0;
   return isCounted && isOfKind && spoken.length >= mention.count! ? talkedOf(first!, desk, deciding) : null;
-}
-
-/** "estate sale: hutch and table, 120 the lot" of nothing that the books know: where it was bought, and for what. */
-function isBoughtThere(
-  { why, could: [first] = [], left = [], rest }: ReadingOf<"unclear">,
-  { books }: Omit<Desk, "confirmed">,
-): boolean {
-  const isPurchase = first?.kind === "buy" && first.source !== undefined && !first.missing;
-  if (!isPurchase || left.length > 0 || rest || why !== whyOf({ kind: "noVerb" })) return false;
-  return mentionsOf(first).every((mention) => matchMention(mention, books, ever, new Set()).kind === "none");
 }
 
 /** "bench 2 listed 45" where #2 is a bench: the number is the piece's, and not the price. */

@@ -61,7 +61,7 @@ export const buy = defineVerb({
       {
         say: [
           ...phrases(
-            "bought bougt boght bot purchased picked_up picked_…_up_for snagged scooped scooped_up snatched_up copped scored grabbed won rescued found spotted acquired obtained bought_up just_bought nabbed snaffled snaffled_up hoovered_up scavenged scrounged landed nab snapped_up bagged thrifted salvaged brought_home took_home",
+            "bought bougt boght bot purchased picked_up picked_…_up_for snagged scooped scooped_up snatched_up copped scored grabbed won rescued found acquired obtained bought_up just_bought nabbed snaffled snaffled_up hoovered_up scavenged scrounged landed nab snapped_up bagged thrifted salvaged brought_home took_home",
           ),
           ...phrases("hauled lugged carted fetched toted dragged brung wheeled drug").map(
             (verb) => `${verb} home`,
