@@ -7,10 +7,10 @@ const { Script } = require("node:vm");
 // Stands in the compiled folder as main.cjs: it runs bot.cjs with what the engine made of that source before, so that
 // a start need not do it again. Where that is missing, or another engine's, the start is slower and nothing else.
 
-// Most of a bot's code runs too seldom for optimized machine code to pay: made as early as by default, it took seven of
-// ninety-four megabytes, and over three hundred notes a seventh of the processor. Set this way, a Node without the flag
-// goes on without it.
-setFlagsFromString("--interrupt-budget=1000000");
+// Most of a bot's code runs too seldom for optimized machine code to pay: made as early as by default, it takes four of
+// ninety-four megabytes at the peak and makes the slowest notes slower; made much later, every note is. A Node without the
+// flag goes on without it.
+setFlagsFromString("--interrupt-budget=400000");
 
 const path = join(__dirname, "bot.cjs");
 const cache = `${path}.cache`;

@@ -18,8 +18,9 @@ const PASSED_TIMES = 2;
 /** What was spoken of before this note: the message replied to, this person's last piece, words learnt. */
 export function talkOf(turn: Turn, replyRoot: number | undefined): Talk {
   const replied = replyRoot === undefined ? undefined : piecesOfMessage(turn, replyRoot);
-  const awaited = awaitedLast(turn);
-  const latest = awaited.length > 0 ? undefined : latestPieces(turn);
+  const waiting = newestWaiting(turn);
+  const awaited = waiting ? awaitedIn(waiting) : [];
+  const latest = awaited.length > 0 ? undefined : latestPieces(turn, waiting);
   return {
     ...(replied ? { replied } : {}),
     ...(awaited.length > 0 ? { awaited } : {}),
@@ -67,11 +68,10 @@ function piecesOfMessage(turn: Turn, root: number): number[] | undefined {
  * The pieces of this person's last recorded note or question, where that was today. Where a newer note of other pieces
  * still waits, those: "it" is hardly what was spoken of before.
  */
-function latestPieces(turn: Turn): number[] | undefined {
+function latestPieces(turn: Turn, waiting: Question | undefined): number[] | undefined {
   const { ledger, person, today } = turn;
   const fact = newestFact(turn, ({ pieces }) => pieces.length > 0);
   const asked = ledger.settings.get("askedOf")?.[person];
-  const waiting = newestWaiting(turn);
   const named = waiting ? mentionsIn(waiting.matter.reading) : [];
   if (named.length > 0) return piecesNamed(named, turn);
   if (asked && asked.day === today && asked.note > (fact?.note ?? 0)) return asked.pieces;
@@ -95,12 +95,6 @@ function newestWaiting(turn: Turn): Question | undefined {
 /** The last note that a question is about, or that waits behind it. */
 const spokenAt = ({ note, matter }: Question): number =>
   Math.max(note, ...(matter.after ?? []).map(({ root }) => root));
-
-/** The pieces spoken of last, where what is asked about them has no answer yet and they come with it. */
-function awaitedLast(turn: Turn): Mention[] {
-  const waiting = newestWaiting(turn);
-  return waiting ? awaitedIn(waiting) : [];
-}
 
 /** Notes that tell the same one after the other are hardly more. */
 const ALIKE_MAX = 12;

@@ -13,6 +13,7 @@ import {
   PRONOUN,
   SOLD_IN_PARTS,
   SOLD_THERE,
+  TELLS_DEAL,
   WE_PAY,
 } from "../../notes/words/offers.ts";
 import { HOUSEHOLD } from "../../notes/words/people.ts";
@@ -36,6 +37,7 @@ export function toldThere(
   { books, talk }: Omit<Desk, "confirmed">,
 ): Reading[] | null {
   if (text.length > LENGTH_MAX || !/\d/.test(text) || text.includes("?")) return null;
+  if (!saysAny(text, TELLS_DEAL)) return null;
   const tokens = lexed(text.replace(/[\s.!]+$/, ""));
   const sums = tokens.flatMap((token) =>
     token.kind === "amount" ? [token.each ? null : centsIn(token)] : [],

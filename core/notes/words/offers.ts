@@ -135,6 +135,14 @@ export const PAID_THERE = wordSet(
   "paid transferred wired sent handed loaded drove took gone cash card check transfer went left live lives sit sits stand stands found have has",
 );
 
+/** Without any of these a message tells no such deal. */
+export const TELLS_DEAL: ReadonlySet<string> = new Set([
+  ...PAID_THERE,
+  ...wordSet(
+    "gave slipped advanced sold gone said told says agreed caved fine ok okay alright right settled sure with",
+  ),
+]);
+
 /** What we do, which makes no sale: "talked her down to 40, i paid cash". */
 export const WE_PAY =
   /\b(?:i|we) (?:paid|loaded|handed|took|sent|transferred|wired|drove|left)\b|\b(?:paid|sent|handed) (?:him|her|them|for)\b/i;
