@@ -2,9 +2,10 @@ import { AMOUNT_CENTS_MAX, type Cents } from "../../money.ts";
 import type { Clause, Tok } from "../clause.ts";
 import { sizeOrPiece } from "../judging/spending.ts";
 import { wholeOf } from "../quantities/amounts.ts";
-import type { Mention } from "../reading.ts";
+import type { Kind, Mention } from "../reading.ts";
 import { centsIn } from "../slots/money.ts";
 import { measuresIn } from "../slots/spending.ts";
+import { language } from "../verbs.ts";
 import { LABOR_NAMES } from "../words/labors.ts";
 import { AT_PRICE } from "../words/money.ts";
 import { daysMeant } from "./days-meant.ts";
@@ -54,7 +55,7 @@ export const eitherAmount: Offer = (held) => {
     ...made,
     fields: {
       ...made.fields,
-      ...(made.fields["pieces"] || !held.pieces ? {} : { pieces: held.pieces }),
+      ...(made.fields["pieces"] || !held.pieces || !isOfPieces(made.kind) ? {} : { pieces: held.pieces }),
       [field]: cents,
     },
   }));
@@ -75,6 +76,12 @@ export const eitherAmount: Offer = (held) => {
       ]
     : each;
 };
+
+/** Tips are of no piece, whatever stands beside them. */
+const isOfPieces = (kind: Kind): boolean =>
+  language()
+    .grammars.get(kind)
+    ?.fields.some(({ name }) => name === "pieces") === true;
 
 /** No more than this are counted without a word for them. */
 const SEVERAL_MAX = 12;
