@@ -88,5 +88,8 @@ const OFFERS: Partial<Record<Trouble["kind"], Offer>> = {
 /** What a clause in trouble may mean; `made` is what its words would be without the trouble. */
 export function couldBe(trouble: Trouble, clause: Clause, made: Draft | undefined): Draft[] {
   const offer = OFFERS[trouble.kind];
-  return offer ? offer(heldIn(clause, made)).slice(0, 3) : [];
+  return offer ? offer(heldIn(clause, made)).filter(isAny).slice(0, 3) : [];
 }
+
+/** No time at all was worked on nothing. */
+const isAny = ({ kind, fields }: Draft): boolean => kind !== "work" || fields["minutes"] !== 0;

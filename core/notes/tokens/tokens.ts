@@ -77,7 +77,7 @@ function tokenAt<Head>({ words, norms, entries }: Meant<Head>, at: number, lexer
  * decimals are money; but a piece's name may ("dresser14"), and a supply's ("grit120").
  */
 function isPlainlyApart<Head>(norms: readonly string[], at: number, { lexicon }: Lexer<Head>): boolean {
-  const { heads, noun, stream, supply } = lexicon.entry(norms[at - 1]!)?.said ?? {};
+  const { heads, noun, stream, supply } = lexicon.entry(norms[at - 1] ?? "")?.said ?? {};
   const isOfThing = stream !== undefined || supply === "vehicle";
   if (norms[at]!.startsWith("$") || (heads !== undefined && noun === undefined) || isOfThing) return true;
   return (noun !== undefined || supply !== undefined) && /^\d+\.\d\d$/.test(norms[at]!);
