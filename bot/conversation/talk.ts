@@ -18,9 +18,10 @@ const PASSED_TIMES = 2;
 /** What was spoken of before this note: the message replied to, this person's last piece, words learnt. */
 export function talkOf(turn: Turn, replyRoot: number | undefined): Talk {
   const replied = replyRoot === undefined ? undefined : piecesOfMessage(turn, replyRoot);
-  const waiting = newestWaiting(turn);
+  const last = lastOfPieces(turn);
+  const waiting = newestWaiting(turn, last);
   const awaited = waiting ? awaitedIn(waiting) : [];
-  const latest = awaited.length > 0 ? undefined : latestPieces(turn, waiting);
+  const latest = awaited.length > 0 ? undefined : latestPieces(turn, last, waiting);
   return {
     ...(replied ? { replied } : {}),
     ...(awaited.length > 0 ? { awaited } : {}),
@@ -64,27 +65,38 @@ function piecesOfMessage(turn: Turn, root: number): number[] | undefined {
   return others.every((pieces) => pieces.join() === first.join()) ? first : undefined;
 }
 
+/** What this person recorded of pieces last, and the note of today that was asked about some. */
+interface LastOfPieces {
+  fact: Fact | undefined;
+  asked: { note: number; pieces: number[] } | undefined;
+}
+
+function lastOfPieces(turn: Turn): LastOfPieces {
+  const fact = newestFact(turn, ({ pieces }) => pieces.length > 0);
+  const asked = turn.ledger.settings.get("askedOf")?.[turn.person];
+  return { fact, asked: asked?.day === turn.today ? asked : undefined };
+}
+
 /**
  * The pieces of this person's last recorded note or question, where that was today. Where a newer note of other pieces
  * still waits, those: "it" is hardly what was spoken of before.
  */
-function latestPieces(turn: Turn, waiting: Question | undefined): number[] | undefined {
-  const { ledger, person, today } = turn;
-  const fact = newestFact(turn, ({ pieces }) => pieces.length > 0);
-  const asked = ledger.settings.get("askedOf")?.[person];
+function latestPieces(
+  turn: Turn,
+  { fact, asked }: LastOfPieces,
+  waiting: Question | undefined,
+): number[] | undefined {
   const named = waiting ? mentionsIn(waiting.matter.reading) : [];
   if (named.length > 0) return piecesNamed(named, turn);
-  if (asked && asked.day === today && asked.note > (fact?.note ?? 0)) return asked.pieces;
+  if (asked && asked.note > (fact?.note ?? 0)) return asked.pieces;
   if (!fact) return undefined;
   return isOfToday(turn, fact) ? fact.pieces : undefined;
 }
 
 /** The note that was told today, since anything was recorded or asked of a piece, and waits for an answer. */
-function newestWaiting(turn: Turn): Question | undefined {
-  const { ledger, person, today } = turn;
-  const fact = newestFact(turn, ({ pieces }) => pieces.length > 0);
-  const asked = ledger.settings.get("askedOf")?.[person];
-  const since = Math.max(fact?.note ?? 0, asked?.day === today ? asked.note : 0);
+function newestWaiting(turn: Turn, { fact, asked }: LastOfPieces): Question | undefined {
+  const { ledger, person } = turn;
+  const since = Math.max(fact?.note ?? 0, asked?.note ?? 0);
   const open = ledger.questions.allOpen(person).filter((question) => spokenAt(question) > since);
   const [newest] = open.sort((a, b) => spokenAt(b) - spokenAt(a));
   return newest && isSaidToday(turn, ledger.note(spokenAt(newest))?.said ?? newest.asked)

@@ -59,11 +59,6 @@ export function decideMend(said: MendReading, desk: Desk): Decision {
     return told ? { kind: "ask", ask: told } : { kind: "refuse", why: noneWords(meant, past) };
   }
   if (others.length > 0) return { kind: "ask", ask: whichOne(reading, fitting, desk, past) };
-  if (to.more !== undefined) {
-    const made = withLess(reading, only, to.more);
-    const why = `Only ${show(only.amount ?? 0)} was noted there, so ${show(-to.more)} of it cannot have come back.`;
-    return made ? decideMend(made, desk) : { kind: "refuse", why };
-  }
   if (reading.isWrong && !desk.confirmed.includes("wrong"))
     return { kind: "ask", ask: whatInstead(reading, only, past) };
   if (removed) return remove(reading, only, desk, past);
@@ -77,17 +72,6 @@ export function decideMend(said: MendReading, desk: Desk): Decision {
     };
   }
   return change(reading, only, desk, past);
-}
-
-/** "returned two of the pulls, got 8.10 back": so much less was spent, or nothing; null where less was noted than came back. */
-function withLess(
-  { to, ...reading }: MendReading,
-  { id, amount: before = 0 }: Fact,
-  more: Cents,
-): MendReading | null {
-  const amount = before + more;
-  if (amount < 0) return null;
-  return { ...reading, of: { fact: id }, ...(amount === 0 ? { removed: true } : { to: { amount } }) };
 }
 
 /** "lamp was 10" of two chairs and a lamp bought for one price: what the lamp cost of it, as likely as not. */

@@ -11,6 +11,7 @@ import { settleLoan } from "../decide/names/loans.ts";
 import { type Cents, show } from "../money.ts";
 import { says } from "../notes/clause.ts";
 import type { ReadingOf } from "../notes/reading.ts";
+import { PROCEEDS } from "../notes/words/money.ts";
 import { phrases } from "../notes/words/words.ts";
 import { defineVerb } from "./verb.ts";
 
@@ -87,9 +88,12 @@ export const pay = defineVerb({
     bears: ["repeats", "of loans", "not to a buyer"],
     main: "amount",
     needs: ["amount"],
-    absorbs: phrases(
-      "paid payment payments sent put made to toward towards extra pay threw profit profits proceeds earnings takings sale straight every_cent every_penny it_all all_of_it all_of_that on_the_loan to_the_loan principal min minimum autopay monthly money something",
-    ),
+    absorbs: [
+      ...phrases(
+        "paid payment payments sent put made to toward towards extra pay threw sale straight on_the_loan to_the_loan principal min minimum autopay monthly money something",
+      ),
+      ...PROCEEDS,
+    ],
     judge: (_, clause) =>
       says(clause, /^(?:balance|statement|owe|owed|rate)$/) ? { kind: "loanAlone" } : null,
   },

@@ -54,7 +54,7 @@ const OTHERS: ReadonlySet<string> = new Set(["he", "she", SOMEBODY, "who", "him"
 const OURS: ReadonlySet<string> = new Set(["me", "us"]);
 
 /** `isPaid`: behind the amount stands that it was paid. */
-function sideOf(words: readonly string[], isPaid: boolean): PaidTold["side"] | "out" | null {
+function sideOf(words: readonly string[], isPaid: boolean): PaidTold["side"] {
   const at = words.findLastIndex((word) => KNOWN.slice(0, -1).some((verbs) => verbs.has(word)));
   const verb = words[at];
   if (verb === undefined) return null;

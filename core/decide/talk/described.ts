@@ -39,19 +39,17 @@ export function ofDescribed(
   return again.length > 0 && again.every(isTaken) ? again : null;
 }
 
-const OF_PIECES: ReadonlySet<Reading["kind"]> = new Set([
-  ...([
-    "finish",
-    "list",
-    "reprice",
-    "sell",
-    "hold",
-    "retire",
-    "start",
-    "work",
-    "spend",
-    "fallthrough",
-  ] as const),
+const OF_PIECES: ReadonlySet<Reading["kind"]> = new Set<Reading["kind"]>([
+  "finish",
+  "list",
+  "reprice",
+  "sell",
+  "hold",
+  "retire",
+  "start",
+  "work",
+  "spend",
+  "fallthrough",
 ]);
 
 /** It says not all of what it tells, and nothing stands before it that would. */

@@ -115,25 +115,18 @@ const AS_BEFORE: readonly string[] = [
   "as it was",
 ];
 
-/** "put the dresser back up": what it was listed at, on a button. */
-function withPriceBefore(ask: Ask, reading: Reading, desk: Omit<Desk, "confirmed">): Ask {
-  const listed = askingPriceOf(reading, desk, listPriceOf);
-  if (!listed) return ask;
-  const missing = reading.missing?.filter((field) => field !== "price") ?? [];
-  const change = { price: listed.price, missing } as Partial<Reading>;
-  const choice: Choice = {
-    label: `${show(listed.price)}, as before`,
-    words: [...AS_BEFORE],
-    effect: { kind: "settle", change },
-  };
-  return { ...ask, choices: [choice, ...ask.choices] };
-}
-
-/** The question for a sale's price, with what was offered or agreed on for its pieces, or what they are listed at, on a button. */
+/**
+ * The question for a sale's price, with what was offered or agreed on for its pieces, or what they are listed at, on a button;
+ * for that of a listing, with what they were listed at: "put the dresser back up".
+ */
 export function withAskingPrice(ask: Ask, reading: Reading, desk: Omit<Desk, "confirmed">): Ask {
-  if (ask.wants === "price" && reading.kind === "list") return withPriceBefore(ask, reading, desk);
-  const isAsked = ask.wants === "price" && reading.kind === "sell";
-  const asked = isAsked && askingPriceOf(reading, desk, (pieces) => goingPrice(desk.books, pieces));
+  const isSale = reading.kind === "sell";
+  if (ask.wants !== "price" || !(isSale || reading.kind === "list")) return ask;
+  const asked = askingPriceOf(
+    reading,
+    desk,
+    isSale ? (pieces) => goingPrice(desk.books, pieces) : listPriceOf,
+  );
   if (!asked) return ask;
   const missing = reading.missing?.filter((field) => field !== "price") ?? [];
   const at = (price: Cents, as: string, words: readonly string[]): Choice => ({
@@ -141,6 +134,7 @@ export function withAskingPrice(ask: Ask, reading: Reading, desk: Omit<Desk, "co
     words: [...words],
     effect: { kind: "settle", change: { price, missing } as Partial<Reading> },
   });
+  if (!isSale) return { ...ask, choices: [at(asked.price, "before", AS_BEFORE), ...ask.choices] };
   const offer = offerFor(desk.talk?.offers, asked.numbers);
   const offered = offer && (offer.isTold || !asked.isAgreed) && offer.price !== asked.price;
   const going = asked.isAgreed ? at(asked.price, "agreed", AS_AGREED) : at(asked.price, "listed", AS_LISTED);

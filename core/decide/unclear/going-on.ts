@@ -62,9 +62,8 @@ export function goneOn(reading: Reading, desk: Omit<Desk, "confirmed">, deciding
 function atOwnPrice(reading: Reading, books: Books): Reading | null {
   if (reading.kind !== "list" || !reading.missing?.includes("price")) return null;
   const [mention, ...more] = mentionsOf(reading);
-  const match = mention && more.length === 0 ? matchMention(mention, books, here, new Set()) : null;
-  const price =
-    match?.kind === "found" ? listPriceOf(match.pieces.map((number) => books.pieces.get(number)!)) : null;
+  const numbers = mention && more.length === 0 ? foundBy([mention], books, here) : null;
+  const price = numbers && listPriceOf(numbers.map((number) => books.pieces.get(number)!));
   return price === null ? null : { ...reading, price, missing: [] };
 }
 

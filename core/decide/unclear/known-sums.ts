@@ -38,9 +38,9 @@ export function besideKnownSums(
   reader: Reader,
 ): readonly Reading[] | null {
   // Nearly every message is read as it stands, and is spared the rest.
-  if (!readings.some(isOpen) || text.includes("?") || /[\n\r]/.test(text)) return null;
+  if (readings.every(isWholeNote) || text.includes("?") || /[\n\r]/.test(text)) return null;
   const summed = summedIn(text);
-  if (!summed || readings.every((reading) => !isOpen(reader.meant(reading)))) return null;
+  if (!summed || readings.every((reading) => isWholeNote(reader.meant(reading)))) return null;
   const asked: Reading[][] = [];
   for (const out of choicesOf(summed.sums, knownHere(desk)))
     for (const rest of summed.without(out)) {
@@ -54,8 +54,6 @@ export function besideKnownSums(
     }
   return asked[0] ?? null;
 }
-
-const isOpen = ({ kind, missing }: Reading): boolean => kind === "unclear" || missing !== undefined;
 
 /** What it cost was said with the price: that it is less needs no asking. */
 const saidBeside = ({ kind }: Reading, out: readonly SumSaid[]): { costSaid?: true } =>

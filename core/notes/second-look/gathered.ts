@@ -131,13 +131,13 @@ function sourceAt(tokens: readonly Tok[], from: number): string {
   return words.map(({ text }) => text).join(" ");
 }
 
-/** "3 no shows", "14 views": what it counts is no money. */
 /** "viewing saturday at four" */
 const isHour = (tokens: readonly Tok[], at: number): boolean =>
   tokens[at - 1]?.text === "at" && tokens[at - 2]?.kind === "day" && (centsIn(tokens[at]!) ?? 0) <= HOUR_MAX;
 
 const HOUR_MAX = 12_00;
 
+/** "3 no shows", "14 views": what it counts is no money. */
 const isCounted = (token: Tok, next: Tok | undefined): boolean =>
   !token.amount?.money &&
   next?.kind === "word" &&
