@@ -56,16 +56,11 @@ const ENDS = [
   "burn pile",
   "bonfire",
   "rubbish",
-].concat([
-  "recycling centre",
-  "recycling center",
-  "junk yard",
-  "junkyard",
-  "trash",
-  "garbage",
-  "fire pit",
-  "burn barrel",
-]);
+].concat(
+  phrases(`
+  recycling_centre recycling_center junk_yard junkyard trash garbage fire_pit burn_barrel
+`),
+);
 
 /** Where what nobody can use is brought, and that it went there. */
 export const TO_ITS_END: readonly string[] = ENDS.flatMap((end) => [
@@ -106,16 +101,11 @@ const GIVEN_AT = [
   "hospice",
   "thrift store",
   "thrift shop",
-].concat([
-  "shelter",
-  "church",
-  "donation bin",
-  "donation centre",
-  "donation center",
-  "food bank",
-  "mission",
-  "jumble sale",
-]);
+].concat(
+  phrases(`
+  shelter church donation_bin donation_centre donation_center food_bank mission jumble_sale
+`),
+);
 
 export const BROUGHT: readonly string[] = "took dropped popped carried brought hauled taken sent".split(" ");
 

@@ -43,40 +43,16 @@ export const SCALES: Readonly<Record<string, number>> = {
   million: 1_000_000,
 };
 /** After a number: it is money. */
-export const CURRENCY_WORDS: ReadonlySet<string> = new Set([
-  "bucks",
-  "buck",
-  "bux",
-  "dollars",
-  "dollar",
-  "dollers",
-  "dollas",
-  "usd",
-  "smackers",
-  "smackeroos",
-  "bones",
-  "clams",
-  ...["quid", "squid", "squids", "quids", "nicker", "smackeroonies", "simoleons", "greenbacks"],
-  ...["buckaroos", "dolla", "dollaz", "dollah", "dollers", "doller", "dollor", "dollors", "spondulicks"],
-]);
+export const CURRENCY_WORDS: ReadonlySet<string> = wordSet(`
+  bucks buck bux dollars dollar dollers dollas usd smackers smackeroos bones clams quid squid squids quids
+  nicker smackeroonies simoleons greenbacks buckaroos dolla dollaz dollah doller dollor dollors
+  spondulicks
+`);
 /** After a number: money of another country, or notes of nobody knows what worth: asked, as money of these books. */
-export const FOREIGN_WORDS: ReadonlySet<string> = new Set([
-  "euro",
-  "euros",
-  "eur",
-  "pounds",
-  "bills",
-  "gbp",
-  ...["sterling", "rupees", "rupee", "dirhams", "krona", "kroner", "zloty", "peso"],
-  "pesos",
-  "yen",
-  "francs",
-  "cad",
-  "cdn",
-  "canadian",
-  "australian",
-  "aud",
-]);
+export const FOREIGN_WORDS: ReadonlySet<string> = wordSet(`
+  euro euros eur pounds bills gbp sterling rupees rupee dirhams krona kroner zloty peso pesos yen francs
+  cad cdn canadian australian aud
+`);
 /** Notes of money by name, each to its worth in dollars. */
 export const NOTE_WORDS: Readonly<Record<string, number>> = {
   ones: 1,

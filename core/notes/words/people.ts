@@ -1,155 +1,23 @@
-import { wordSet } from "./words.ts";
+import { phrases, wordSet } from "./words.ts";
 
 /** Someone who is not the owner. Before "bought" or "paid" they make it another's doing, not a note. */
-export const PEOPLE: readonly string[] = [
-  "buyer",
-  "buyers",
-  "customer",
-  "client",
-  "guy",
-  "guys",
-  "lady",
-  "ladies",
-  "man",
-  "woman",
-  "dude",
-  "girl",
-  "boy",
-  "kid",
-  "couple",
-  "neighbor",
-  "neighbour",
-  "neighbors",
-  "friend",
-  "friends",
-  "buddy",
-  "someone",
-  "somebody",
-  "person",
-  "people",
-  "he",
-  "she",
-  "they",
-  "him",
-  "her",
-  "hes",
-  "shes",
-  "theyre",
-  "his",
-  "their",
-  "seller",
-  "coworker",
-  "cousin",
-  "nephew",
-  "niece",
-  "brother",
-  "sister",
-  "son",
-  "daughter",
-  "mom",
-  "mother",
-  "dad",
-  "father",
-  "aunt",
-  "uncle",
-  "wife",
-  "hubby",
-  "husband",
-  "roommate",
-  "boyfriend",
-  "girlfriend",
-  "grandma",
-  "grandpa",
-  "grandson",
-  "granddaughter",
-  "teen",
-  "teenager",
-  "student",
-  "landlord",
-  "boss",
-  "brother in law",
-  "sister in law",
-  "mother in law",
-  "father in law",
-  "son in law",
-  "daughter in law",
-  "coach",
-  "teacher",
-  "partner",
-  "family",
-  "gentleman",
-  "fellow",
-  "fella",
-  "feller",
-  "gal",
-  "chap",
-  "bloke",
-  "gent",
-  "youngster",
-  "mister",
-  "maam",
-  ...[
-    "mum",
-    "mam",
-    "mummy",
-    "mate",
-    "lad",
-    "lads",
-    "lass",
-    "lassie",
-    "geezer",
-    "blokes",
-    "chaps",
-    "missus",
-    "fellas",
-    "fellers",
-  ],
-  ...["punter", "punters", "folks", "nan", "nana", "granny", "grandad", "granddad", "papa", "mama", "tradie"],
-  "you",
-  "your",
-  "who",
-];
+export const PEOPLE: readonly string[] = phrases(`
+  buyer buyers customer client guy guys lady ladies man woman dude girl boy kid couple neighbor neighbour
+  neighbors friend friends buddy someone somebody person people he she they him her hes shes theyre his
+  their seller coworker cousin nephew niece brother sister son daughter mom mother dad father aunt uncle
+  wife hubby husband roommate boyfriend girlfriend grandma grandpa grandson granddaughter teen teenager
+  student landlord boss brother_in_law sister_in_law mother_in_law father_in_law son_in_law
+  daughter_in_law coach teacher partner family gentleman fellow fella feller gal chap bloke gent youngster
+  mister maam mum mam mummy mate lad lads lass lassie geezer blokes chaps missus fellas fellers punter
+  punters folks nan nana granny grandad granddad papa mama tradie you your who
+`);
 
 /** Kin and hands that are paid for help: "paid cousin 40". */
-export const HELPERS: ReadonlySet<string> = new Set([
-  "cousin",
-  "nephew",
-  "niece",
-  "brother",
-  "sister",
-  "son",
-  "daughter",
-  "mom",
-  "dad",
-  "uncle",
-  "aunt",
-  "friend",
-  "buddy",
-  "kid",
-  "kids",
-  "neighbor",
-  "neighbour",
-  "guy",
-  "guys",
-  "dude",
-  "roommate",
-  "boyfriend",
-  "girlfriend",
-  "wife",
-  "hubby",
-  "husband",
-  "coworker",
-  "teen",
-  "teenager",
-  "boy",
-  "girl",
-  "student",
-  "grandson",
-  "brother in law",
-  "him",
-  "her",
-  "them",
-]);
+export const HELPERS: ReadonlySet<string> = wordSet(`
+  cousin nephew niece brother sister son daughter mom dad uncle aunt friend buddy kid kids neighbor
+  neighbour guy guys dude roommate boyfriend girlfriend wife hubby husband coworker teen teenager boy girl
+  student grandson brother_in_law him her them
+`);
 
 /** Closed kin: they act for the shop, as members do. A friend, a neighbor or a roommate does not. */
 export const HOUSEHOLD: ReadonlySet<string> = new Set(
@@ -169,18 +37,9 @@ const OWNERS: ReadonlySet<string> = new Set([...HOUSEHOLD, ...PEOPLE].map((name)
 /** "moms", "the neighbors": whose it is, without the mark that nobody types. */
 export const isOwner = (word: string): boolean => OWNERS.has(word);
 
-export const SELLING_HANDS: ReadonlySet<string> = new Set([
-  "neighbour",
-  "neighbor",
-  "guys",
-  "guy",
-  "dude",
-  "him",
-  "her",
-  "them",
-  "boy",
-  "girl",
-]);
+export const SELLING_HANDS: ReadonlySet<string> = wordSet(`
+  neighbour neighbor guys guy dude him her them boy girl
+`);
 
 /** Verbs of those who pay, or do not: before them a name stands at the start. */
 export const PAYING: ReadonlySet<string> = new Set(

@@ -1,132 +1,26 @@
-import { wordSet } from "./words.ts";
+import { phrases, wordSet } from "./words.ts";
 
 /** Where pieces come from; each is known on its own, without "from" or "at". */
-export const PLACES: readonly string[] = [
-  "hardware store",
-  "paint store",
-  "home center",
-  "home improvement store",
-  "craft store",
-  "fabric store",
-  "lumber yard",
-  "big box store",
-  "grocery store",
-  "dollar store",
-  "thrift store",
-  "thrift shop",
-  "thrift",
-  "thrifting",
-  "charity shop",
-  "charity store",
-  "second hand store",
-  "secondhand store",
-  "consignment store",
-  "consignment shop",
-  "yard sale",
-  "yd sale",
-  "library sale",
-  "church market",
-  "garage sale",
-  "tag sale",
-  "rummage sale",
-  "estate sale",
-  "moving sale",
-  "church sale",
-  "church rummage sale",
-  "school sale",
-  "barn sale",
-  "porch sale",
-  "sidewalk sale",
-  "neighborhood sale",
-  "block sale",
-  "community sale",
-  "jumble sale",
-  "boot sale",
-  "multi family sale",
-  "flea market",
-  "flea",
-  "swap meet",
-  "antique store",
-  "antique shop",
-  "antique mall",
-  "craft fair",
-  "craft market",
-  "craft show",
-  "farmers market",
-  "art fair",
-  "street fair",
-  "county fair",
-  "church fair",
-  "holiday market",
-  "christmas market",
-  "vintage market",
-  "vintage fair",
-  "maker fair",
-  "church bazaar",
-  "bazaar",
-  "rummage",
-  "antique fair",
-  "antique market",
-  "auction",
-  "auction house",
-  "online auction",
-  "storage auction",
-  "curb",
-  "curbside",
-  "curb alert",
-  "roadside",
-  "side of the road",
-  "side of road",
-  "alley",
-  "dumpster",
-  "trash",
-  "dump",
-  "landfill",
-  "transfer station",
-  "salvage yard",
-  "junk yard",
-  "junkyard",
-  "reuse store",
-  "reuse center",
-  "neighbor",
-  "neighbour",
-  "online",
-  "online listing",
-  "classifieds",
-  "classified ad",
-  "free pile",
-  "vendor mall",
-  "furniture store",
-  "outlet",
-  "clearance",
-  "liquidation",
-  "liquidation sale",
-  "warehouse sale",
-  "hotel sale",
-  "office sale",
-  "school auction",
-  "storage clean out",
-  "storage cleanout",
-  "house clean out",
-  "house cleanout",
-  "clean out",
-  "cleanout",
-  "pawn shop",
-  "family",
-  "friend",
-  "barn",
-  ...["skip", "tip shop", "op shop", "opshop", "nature strip", "verge", "hard rubbish", "council cleanup"],
-  ...["council clean up", "council pickup", "car boot", "carboot", "car boot sale", "boot fair", "jumble"],
-  ...[
-    "recycling centre",
-    "recycling center",
-    "house clearance",
-    "car boot fair",
-    "salvage shop",
-    "junk shop",
-  ],
-  ...["lawn sale", "street market", "bric a brac stall", "church jumble"],
-];
+export const PLACES: readonly string[] = phrases(`
+  hardware_store paint_store home_center home_improvement_store craft_store fabric_store lumber_yard
+  big_box_store grocery_store dollar_store thrift_store thrift_shop thrift thrifting charity_shop
+  charity_store second_hand_store secondhand_store consignment_store consignment_shop yard_sale yd_sale
+  library_sale church_market garage_sale tag_sale rummage_sale estate_sale moving_sale church_sale
+  church_rummage_sale school_sale barn_sale porch_sale sidewalk_sale neighborhood_sale block_sale
+  community_sale jumble_sale boot_sale multi_family_sale flea_market flea swap_meet antique_store
+  antique_shop antique_mall craft_fair craft_market craft_show farmers_market art_fair street_fair
+  county_fair church_fair holiday_market christmas_market vintage_market vintage_fair maker_fair
+  church_bazaar bazaar rummage antique_fair antique_market auction auction_house online_auction
+  storage_auction curb curbside curb_alert roadside side_of_the_road side_of_road alley dumpster trash
+  dump landfill transfer_station salvage_yard junk_yard junkyard reuse_store reuse_center neighbor
+  neighbour online online_listing classifieds classified_ad free_pile vendor_mall furniture_store outlet
+  clearance liquidation liquidation_sale warehouse_sale hotel_sale office_sale school_auction
+  storage_clean_out storage_cleanout house_clean_out house_cleanout clean_out cleanout pawn_shop family
+  friend barn skip tip_shop op_shop opshop nature_strip verge hard_rubbish council_cleanup
+  council_clean_up council_pickup car_boot carboot car_boot_sale boot_fair jumble recycling_centre
+  recycling_center house_clearance car_boot_fair salvage_shop junk_shop lawn_sale street_market
+  bric_a_brac_stall church_jumble
+`);
 
 /** Where a shop's own pieces stand: what leaves from there names no buyer and no seller. */
 export const OWN_SPOTS: ReadonlySet<string> = new Set(

@@ -1,9 +1,12 @@
-/** A list of words or phrases as a set: blanks part them, "_" stands for a blank within one; with all of other lists. */
+/** A list of words or phrases as a set: blanks or lines part them, "_" stands for a blank within one; with all of other lists. */
 export const wordSet = (words: string, ...others: readonly ReadonlySet<string>[]): ReadonlySet<string> => {
-  const set = new Set(words.split(" ").map((word) => word.replaceAll("_", " ")));
+  const set = new Set(words.trim().replaceAll(LINE_END, " ").split(" ").map(unjoined));
   for (const other of others) for (const word of other) set.add(word);
   return set;
 };
+
+const LINE_END = /\n */g;
+const unjoined = (word: string): string => word.replaceAll("_", " ");
 
 /**
  * A list of thousands of words that is asked now and then: the text that they stand in, with blanks between, and where
