@@ -1,5 +1,5 @@
 import type { NumberEffect } from "./owed.ts";
-import type { Row } from "./table.ts";
+import { type Row, rowsOf } from "./row.ts";
 
 /*
  * What a hold tells beside its deposit: the price that was agreed on, or what of it is still to pay ("owed").
@@ -50,71 +50,25 @@ const behindDeposit = (
 ): Row<NumberEffect>[] => DEPOSIT.map((deposit, at) => [`${deposit} … ${pattern}`, effect, notes[at]!]);
 
 export const HELD: readonly Row<NumberEffect>[] = [
-  // The price that was agreed on.
-  [
-    `${H} … [${OPENS}* ${WHO}* ${AGREES} ${TO}* $ ${IN_ALL}? )?]`,
-    "agreed",
-    "hold the desk for ben, agreed on 150",
-  ],
-  [
-    `$ ${NOW} … [${OPENS}* ${WHO}* ${AGREES} ${TO}* $ ${IN_ALL}? )?]`,
-    "agreed",
-    "took a 50 deposit on the dresser, agreed on 225 total",
-  ],
-  [
-    `[${OPENS}* ${WHO}* ${AGREES} ${TO}* $ ${IN_ALL}?] … deposit|down|put|left|gave_me $`,
-    "agreed",
-    "agreed at 100 for both chairs, he put 20 down",
-  ],
-  [
-    `^ [${OPENS}* ${WHO}* ${AGREES} ${TO}* $ ${IN_ALL}?] … sent|sent_me|paid|paid_me $ to_hold`,
-    "agreed",
-    "she said yes 170, sent 40 to hold it",
-  ],
-  [
-    `[${OPENS}* ${WHO}* ${AGREES} ${TO}* $ ${IN_ALL}?] … $ deposit|down|now|up_front`,
-    "agreed",
-    "agreed 100 for both chairs, 20 down",
-  ],
-  [`${H} … [${OPENS}* ${SAID} price of|is|was|:? $ )?]`, "agreed", "held the bench for tina, final price 85"],
-  [
-    `${H} … [,|-|(|at|for* $ agreed|agreed_on|agreed_price|as_agreed|was_agreed )?]`,
-    "agreed",
-    "desk held for ben, 150 agreed",
-  ],
-  [
-    `${H} … [,|-|(|.|;|!|/|so|and* ${WHO} said $ ${IN_ALL}?] … $ deposit|down`,
-    "agreed",
-    "hold the trunk for sam, we said 95, 15 down",
-  ],
-  [
-    `${HOLDING} … [for|at? $ for|on? <art>? ${ALL_OF_THEM}?] ,|-|and|with|.* <any>* put|left|paid|gave_me|took $ down|deposit? ;`,
-    "agreed",
-    "desk on hold for 150, ben put 40 down",
-  ],
-  [
-    `${HOLDING} … [for|at? $ for|on? <art>? ${ALL_OF_THEM}?] ,|-|and|with* <art>? $ deposit|down`,
-    "agreed",
-    "reserved the desk for ben at 150, 40 down",
-  ],
-  [
-    `${HOLDING} … [for|at? $ for|on? <art>? ${ALL_OF_THEM}?] ,|-|and|with* <art>? deposit|deposit_of|down_payment of? $`,
-    "agreed",
-    "reserved the vanity for ana at 180, deposit 40",
-  ],
-  [`${H} $ [of|out_of <art>? $]`, "agreed", "deposit 45 of 165 on desk"],
-  [`$ ${NOW} [of|out_of <art>? $]`, "agreed", "45 down of 165 on the desk"],
-  // "60 total now" may be all that was put down.
-  [
-    `another|second|more|extra … $ … [$ ${IN_ALL} now|so_far?]`,
-    "vague",
-    "another 20 down on the desk, 60 total",
-  ],
-  [
-    `${H} … another|second|more|extra … $ … [$ ${IN_ALL} now|so_far?]`,
-    "vague",
-    "ben put another 20 down on the desk, 60 total",
-  ],
+  ...rowsOf<NumberEffect>({
+    // The price that was agreed on.
+    "agreed: hold the desk for ben, agreed on 150": `${H} … [${OPENS}* ${WHO}* ${AGREES} ${TO}* $ ${IN_ALL}? )?]`,
+    "agreed: took a 50 deposit on the dresser, agreed on 225 total": `$ ${NOW} … [${OPENS}* ${WHO}* ${AGREES} ${TO}* $ ${IN_ALL}? )?]`,
+    "agreed: agreed at 100 for both chairs, he put 20 down": `[${OPENS}* ${WHO}* ${AGREES} ${TO}* $ ${IN_ALL}?] … deposit|down|put|left|gave_me $`,
+    "agreed: she said yes 170, sent 40 to hold it": `^ [${OPENS}* ${WHO}* ${AGREES} ${TO}* $ ${IN_ALL}?] … sent|sent_me|paid|paid_me $ to_hold`,
+    "agreed: agreed 100 for both chairs, 20 down": `[${OPENS}* ${WHO}* ${AGREES} ${TO}* $ ${IN_ALL}?] … $ deposit|down|now|up_front`,
+    "agreed: held the bench for tina, final price 85": `${H} … [${OPENS}* ${SAID} price of|is|was|:? $ )?]`,
+    "agreed: desk held for ben, 150 agreed": `${H} … [,|-|(|at|for* $ agreed|agreed_on|agreed_price|as_agreed|was_agreed )?]`,
+    "agreed: hold the trunk for sam, we said 95, 15 down": `${H} … [,|-|(|.|;|!|/|so|and* ${WHO} said $ ${IN_ALL}?] … $ deposit|down`,
+    "agreed: desk on hold for 150, ben put 40 down": `${HOLDING} … [for|at? $ for|on? <art>? ${ALL_OF_THEM}?] ,|-|and|with|.* <any>* put|left|paid|gave_me|took $ down|deposit? ;`,
+    "agreed: reserved the desk for ben at 150, 40 down": `${HOLDING} … [for|at? $ for|on? <art>? ${ALL_OF_THEM}?] ,|-|and|with* <art>? $ deposit|down`,
+    "agreed: reserved the vanity for ana at 180, deposit 40": `${HOLDING} … [for|at? $ for|on? <art>? ${ALL_OF_THEM}?] ,|-|and|with* <art>? deposit|deposit_of|down_payment of? $`,
+    "agreed: deposit 45 of 165 on desk": `${H} $ [of|out_of <art>? $]`,
+    "agreed: 45 down of 165 on the desk": `$ ${NOW} [of|out_of <art>? $]`,
+    // "60 total now" may be all that was put down.
+    "vague: another 20 down on the desk, 60 total": `another|second|more|extra … $ … [$ ${IN_ALL} now|so_far?]`,
+    "vague: ben put another 20 down on the desk, 60 total": `${H} … another|second|more|extra … $ … [$ ${IN_ALL} now|so_far?]`,
+  }),
   ...behindDeposit(`[$ ${IN_ALL} now|so_far|already]`, "vague", [
     "put 20 down on the desk, 60 total now",
     "20 down on the desk, 60 total so far",
@@ -127,7 +81,9 @@ export const HELD: readonly Row<NumberEffect>[] = [
     "deposit 20 on lamp, total of 65 in deposits now",
     "20 down on lamp, thats 65 in deposits",
   ]),
-  ["^ <art>? <piece> [at|for $] ,|-|and|with* <art>? $ down|deposit", "agreed", "desk at 150, 40 down"],
+  ...rowsOf<NumberEffect>({
+    "agreed: desk at 150, 40 down": "^ <art>? <piece> [at|for $] ,|-|and|with* <art>? $ down|deposit",
+  }),
   // Of two amounts the one that is the whole.
   ...behindDeposit(`[,|-|(|.|;|!|/|so|and* ${WHO} said $ ${IN_ALL}? )?]`, "agreed", [
     "deposit 15 on the trunk, we said 95",
@@ -183,87 +139,29 @@ export const HELD: readonly Row<NumberEffect>[] = [
     "owed",
     ["hold dresser, deposit 50 and 200 at pickup", "dresser on hold, 50 down and 200 on pickup"],
   ),
-  [
-    `${H} … $ now|today|down|up_front [,|and|then* <art>? ${REST}? $ ${LATER}]`,
-    "owed",
-    "ben reserved the desk, 40 now 110 friday",
-  ],
-  [
-    `<~hold> … $ [now|today|up_front] ,|and|then* <art>? ${REST}? $ ${LATER}`,
-    "passing",
-    "ben reserved the desk, 40 now 110 friday",
-  ],
-  // A deposit that is still to come is none: the piece is held without it.
-  [
-    `<~hold> … [,|-|and|with|but|;|.* <art>|his|her|their? $ deposit|down|down_payment is|will|to|be|gonna|going_to|still* ${COMING}|${TO_COME} ${ANY}] ;`,
-    "passing",
-    "hold the desk for dana at 150, 50 deposit coming tonight",
-  ],
-  [
-    `<~hold> … [,|-|and|with|but|;|.* <art>|his|her|their? $ deposit|down|down_payment when|once|after|as_soon_as he|she|they ${DOES} ${ANY}] ;`,
-    "passing",
-    "hold the desk for dana, 50 deposit when she gets paid",
-  ],
-  [
-    `<~hold> … [,|-|and|but|;|.* <someone> will|ll|gonna|going_to|said|says|promised|to|he|she|they|hell|shell|hed|shed|theyll|is|are|s* ${PAYING} <art>|me|us|off|over|by|down|another* $ deposit|down|down_payment? ${ANY}] ;`,
-    "passing",
-    "hold the desk for kim, she is bringing 40 tomorrow",
-  ],
-  [
-    `<~hold> … [,|-|and|but|;|.* <someone>? will|ll|gonna|going_to|promised|hell|shell|hed|shed|theyll to|he|she|they|me* ${PAY} <art>|me|us|off|over|by|down|another* $ deposit|down|down_payment? ${ANY}] ;`,
-    "passing",
-    "hold the desk for kim, shell send 40 tonight",
-  ],
-  // Money that was left, behind the price agreed on.
-  [
-    `${AGREES} … $ … [,|-|and|.*] <any>? left|put|gave_me|dropped|paid $ deposit|down? !for|toward|towards`,
-    "passing",
-    "settled at 140 for the desk, he left 40",
-  ],
-  [
-    `${AGREES} … $ … ,|-|and|.* <any>? [left|put|gave_me|dropped|paid] $ ;`,
-    "down",
-    "settled at 140 for the desk, he left 40",
-  ],
-  [
-    `<new>|<person>|he|she|they [left|put|gave_me] $ on|for|toward|towards <art>? <piece> … ${REST}|another? $ ${STILL_DUE}`,
-    "down",
-    "ben left 40 on the desk, another 110 to come",
-  ],
-  [
-    `<new>|<person>|he|she|they [left|put|gave_me] $ on|for|toward|towards <art>? <piece> … ${REST}|${OWES} $`,
-    "down",
-    "jo put 20 on the lamp and will pay the remaining 45 saturday",
-  ],
-  [
-    "wants|want|wanted|taking|takes|take|buying|getting|gets|get <art>? <piece>|it|them [at|for $ ,|and|-|.|so|he|she|they|has|already|just*] put|left|gave|gave_me|paid|sent|sent_me|put_down|dropped|wired $",
-    "agreed",
-    "nell wants the hutch at 220, put 40 down",
-  ],
-  [
-    "wants|want|wanted|taking|takes|take|buying|getting|gets|get|gonna|will <art>? <piece>|it|them … ,|and|-|.* <someone>? [left|put|gave|gave_me|sent|sent_me|dropped_off|put_down] $ !for|deposit|down|on",
-    "down",
-    "nell is taking the hutch at 220, left 40",
-  ],
-  [
-    `gave|paid|sent|brought $ on|for|toward|towards <art>? <piece> [,|-|and|with|he|she|they|will|ll|still* ${OWES}? <art>|me|us|his|her* ${REST}|another? $ <method>? on|by|this|next? ${LATER}]`,
-    "owed",
-    "ben gave 40 on the desk, other 110 friday",
-  ],
-  [
-    "gave|left|dropped|dropped_off|sent|paid|handed|gave_me|sent_me … $ <method>? [so|so_that id|ill|i|we|i_would|we_would|i_will|wed|could|would|will* hold|save|keep|reserve] <art>? <piece>|it",
-    "down",
-    "guy dropped off 35 cash so id save the desk for him",
-  ],
-  [
-    "layaway|installments|on_layaway … ,|-? $ today|now|down|first … [,|and|then|plus* $ every|a|per|each week|month|friday|payday|paycheck|<span>|<day> after|until|till|thereafter|more|then*]",
-    "passing",
-    "layaway on the desk, 30 today and 30 every week after",
-  ],
-  [
-    `<new>|<person>|he|she|they [gave|paid|sent|brought] $ on|for|toward|towards <art>? <piece> … ${REST}|another? $ ${LATER}`,
-    "down",
-    "ben gave 40 on the desk, other 110 friday",
-  ],
-  [`${AGREES} … $ … <piece> [,|-|and|.*] $ down|deposit`, "passing", "agreed 100 for both chairs, 20 down"],
+  ...rowsOf<NumberEffect>({
+    "owed: ben reserved the desk, 40 now 110 friday": `${H} … $ now|today|down|up_front [,|and|then* <art>? ${REST}? $ ${LATER}]`,
+    "passing: ben reserved the desk, 40 now 110 friday": `<~hold> … $ [now|today|up_front] ,|and|then* <art>? ${REST}? $ ${LATER}`,
+    // A deposit that is still to come is none: the piece is held without it.
+    "passing: hold the desk for dana at 150, 50 deposit coming tonight": `<~hold> … [,|-|and|with|but|;|.* <art>|his|her|their? $ deposit|down|down_payment is|will|to|be|gonna|going_to|still* ${COMING}|${TO_COME} ${ANY}] ;`,
+    "passing: hold the desk for dana, 50 deposit when she gets paid": `<~hold> … [,|-|and|with|but|;|.* <art>|his|her|their? $ deposit|down|down_payment when|once|after|as_soon_as he|she|they ${DOES} ${ANY}] ;`,
+    "passing: hold the desk for kim, she is bringing 40 tomorrow": `<~hold> … [,|-|and|but|;|.* <someone> will|ll|gonna|going_to|said|says|promised|to|he|she|they|hell|shell|hed|shed|theyll|is|are|s* ${PAYING} <art>|me|us|off|over|by|down|another* $ deposit|down|down_payment? ${ANY}] ;`,
+    "passing: hold the desk for kim, shell send 40 tonight": `<~hold> … [,|-|and|but|;|.* <someone>? will|ll|gonna|going_to|promised|hell|shell|hed|shed|theyll to|he|she|they|me* ${PAY} <art>|me|us|off|over|by|down|another* $ deposit|down|down_payment? ${ANY}] ;`,
+    // Money that was left, behind the price agreed on.
+    "passing: settled at 140 for the desk, he left 40": `${AGREES} … $ … [,|-|and|.*] <any>? left|put|gave_me|dropped|paid $ deposit|down? !for|toward|towards`,
+    "down: settled at 140 for the desk, he left 40": `${AGREES} … $ … ,|-|and|.* <any>? [left|put|gave_me|dropped|paid] $ ;`,
+    "down: ben left 40 on the desk, another 110 to come": `<new>|<person>|he|she|they [left|put|gave_me] $ on|for|toward|towards <art>? <piece> … ${REST}|another? $ ${STILL_DUE}`,
+    "down: jo put 20 on the lamp and will pay the remaining 45 saturday": `<new>|<person>|he|she|they [left|put|gave_me] $ on|for|toward|towards <art>? <piece> … ${REST}|${OWES} $`,
+    "agreed: nell wants the hutch at 220, put 40 down":
+      "wants|want|wanted|taking|takes|take|buying|getting|gets|get <art>? <piece>|it|them [at|for $ ,|and|-|.|so|he|she|they|has|already|just*] put|left|gave|gave_me|paid|sent|sent_me|put_down|dropped|wired $",
+    "down: nell is taking the hutch at 220, left 40":
+      "wants|want|wanted|taking|takes|take|buying|getting|gets|get|gonna|will <art>? <piece>|it|them … ,|and|-|.* <someone>? [left|put|gave|gave_me|sent|sent_me|dropped_off|put_down] $ !for|deposit|down|on",
+    "owed: ben gave 40 on the desk, other 110 friday": `gave|paid|sent|brought $ on|for|toward|towards <art>? <piece> [,|-|and|with|he|she|they|will|ll|still* ${OWES}? <art>|me|us|his|her* ${REST}|another? $ <method>? on|by|this|next? ${LATER}]`,
+    "down: guy dropped off 35 cash so id save the desk for him":
+      "gave|left|dropped|dropped_off|sent|paid|handed|gave_me|sent_me … $ <method>? [so|so_that id|ill|i|we|i_would|we_would|i_will|wed|could|would|will* hold|save|keep|reserve] <art>? <piece>|it",
+    "passing: layaway on the desk, 30 today and 30 every week after":
+      "layaway|installments|on_layaway … ,|-? $ today|now|down|first … [,|and|then|plus* $ every|a|per|each week|month|friday|payday|paycheck|<span>|<day> after|until|till|thereafter|more|then*]",
+    "down: ben gave 40 on the desk, other 110 friday": `<new>|<person>|he|she|they [gave|paid|sent|brought] $ on|for|toward|towards <art>? <piece> … ${REST}|another? $ ${LATER}`,
+    "passing: agreed 100 for both chairs, 20 down": `${AGREES} … $ … <piece> [,|-|and|.*] $ down|deposit`,
+  }),
 ];

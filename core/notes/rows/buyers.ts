@@ -1,5 +1,5 @@
 import type { OwnerEffect } from "./hands.ts";
-import type { Row } from "./table.ts";
+import { rowsOf } from "./row.ts";
 
 /** How somebody gets a piece. */
 export const GETS =
@@ -16,159 +16,59 @@ export const LEAVES =
   "doesnt_want|doesnt_need|no_longer_needs|got_cold_feet|isnt_taking|isnt_getting|isnt_buying|no_longer_wants|cant_take|passed_on|decided_against|decided_not_to_buy|decided_not_to_take|wont_be_taking|lost_interest_in|walked_on";
 
 /** Buyers by what they are seen to do: leave money, come and pay, say no more; and a piece by what it brought. */
-export const BUYERS: readonly Row<OwnerEffect>[] = [
-  [
+export const BUYERS = rowsOf<OwnerEffect>({
+  "sold: desk lady paid the full 160":
     "^ <art>? <piece> [lady|guy|man|woman|buyer|couple|dude|girl|gal|kid|people|folks just|finally? paid|came_and_paid <art>? full|whole|asking|entire|all price|amount|asking|ask?] !!<piece> $",
-    "sold",
-    "desk lady paid the full 160",
-  ],
-  [
+  "word: dana took a picture of it":
     "[<new>|<person>|he|she|they took|takes|is_taking a|some|another|the? picture|pictures|photo|photos|pics|pic|look|peek|seat|video|measurements]",
-    "word",
-    "dana took a picture of it",
-  ],
-  ["<piece> [went] <day> for|at $", "sold", "desk went yesterday for 135"],
-  [
+  "sold: desk went yesterday for 135": "<piece> [went] <day> for|at $",
+  "buyer: my sister bought the lamp off us for 15":
     "^ [<art>? <kin>] bought|took|got <art>? <piece>|it off|from of? me|us|ya",
-    "buyer",
-    "my sister bought the lamp off us for 15",
-  ],
   // What was asked of us, before what we paid.
-  [
+  "word: he wanted 60 i paid 45 for a table":
     "^ [<art>? <person>|they|he|she|seller|owner? wanted|wants|asked|asking|was_asking|were_asking was? $] ,|but|and* i|we? got_it_for|paid|bought|gave_him|gave_her|gave_them|talked_him_down_to|talked_her_down_to",
-    "word",
-    "he wanted 60 i paid 45 for a table",
-  ],
-  [
+  "buyer: lenny paid 30 to hold the bench":
     "^ [<art>? <opinion>|<trait>|<plain>|<supply>|<new>* !<kin> <person>|<new> <new>? paid|gave|gave_me|gave_us|sent|sent_me|handed_me|handed_us|paid_me|paid_us|slipped_me] $ to_hold|to_save|to_reserve|to_keep|to_set_aside <art>? <piece>",
-    "buyer",
-    "lenny paid 30 to hold the bench",
-  ],
-  [
-    `^ [<art>? <opinion>|<trait>|<plain>|<new>* !<kin> <person>|<new> <new>?] ${PUTS} me|us? … ${AS_DEPOSIT}`,
-    "buyer",
-    "man left me 25 to hold the mirror",
-  ],
-  [
-    `^ [<art>? <opinion>|<trait>|<plain>|<new>* !<kin> <person> from|with|w|at|in|down|across|by|on|over|next|named <art>? <any> <word>? <word>? and?] ${PUTS} me|us? … ${AS_DEPOSIT}`,
-    "buyer",
-    "the guy with the trailer put 50 down on the wardrobe",
-  ],
-  [
-    `^ [<art>? <opinion>|<trait>|<plain>* !<kin> <person> ${DOES}] <art>? <piece> and|,|then paid|paid_me|gave|gave_me|handed|handed_me me|us? $`,
-    "buyer",
-    "lady loved the dresser and paid 190",
-  ],
-  [
-    `^ [<art>? <opinion>|<trait>|<plain>* !<kin> <person> ${DOES} … and|then] paid|paid_me|gave|gave_me|handed|handed_me me|us? $`,
-    "buyer",
-    "the lady waited for me and paid 75 for the trunk",
-  ],
-  [
-    `^ [# <word>|<trait>|<opinion>* ${MANY} in|with|from? <art>? <any>? <word>?] ${GETS}`,
-    "buyer",
-    "three college girls took the futon 50",
-  ],
-  [
-    `^ [<art>? <opinion>|<trait>* !<kin> <person> <grain>] ${GETS}`,
-    "buyer",
-    "a guy two streets over bought it for 100",
-  ],
-  [
+  "buyer: man left me 25 to hold the mirror": `^ [<art>? <opinion>|<trait>|<plain>|<new>* !<kin> <person>|<new> <new>?] ${PUTS} me|us? … ${AS_DEPOSIT}`,
+  "buyer: the guy with the trailer put 50 down on the wardrobe": `^ [<art>? <opinion>|<trait>|<plain>|<new>* !<kin> <person> from|with|w|at|in|down|across|by|on|over|next|named <art>? <any> <word>? <word>? and?] ${PUTS} me|us? … ${AS_DEPOSIT}`,
+  "buyer: lady loved the dresser and paid 190": `^ [<art>? <opinion>|<trait>|<plain>* !<kin> <person> ${DOES}] <art>? <piece> and|,|then paid|paid_me|gave|gave_me|handed|handed_me me|us? $`,
+  "buyer: the lady waited for me and paid 75 for the trunk": `^ [<art>? <opinion>|<trait>|<plain>* !<kin> <person> ${DOES} … and|then] paid|paid_me|gave|gave_me|handed|handed_me me|us? $`,
+  "buyer: three college girls took the futon 50": `^ [# <word>|<trait>|<opinion>* ${MANY} in|with|from? <art>? <any>? <word>?] ${GETS}`,
+  "buyer: a guy two streets over bought it for 100": `^ [<art>? <opinion>|<trait>* !<kin> <person> <grain>] ${GETS}`,
+  "buyer: some man hauled it away for 110":
     "^ [<art>? <opinion>|<trait>* !<kin> <person>] hauled|carried|took|drove it|them|<piece> away|off|home",
-    "buyer",
-    "some man hauled it away for 110",
-  ],
-  [
+  "buyer: man with a pickup hauled it away for 110":
     "^ [<art>? <opinion>|<trait>* !<kin> <person> with|w|in <art>? <any> <word>?] hauled|carried|took|drove it|them|<piece> away|off|home",
-    "buyer",
-    "man with a pickup hauled it away for 110",
-  ],
-  [
-    `^ [<party> in|with|from? <art>? <any>? <word>?] ${GETS}`,
-    "buyer",
-    "two guys in a van took the wardrobe for 120",
-  ],
-  [
-    `^ [<art>? !<kin> <new>|<person> decided|says|said|told_me he|she|they] ${LEAVES}`,
-    "buyer",
-    "mike decided he doesn't want the bench",
-  ],
-  [
+  "buyer: two guys in a van took the wardrobe for 120": `^ [<party> in|with|from? <art>? <any>? <word>?] ${GETS}`,
+  "buyer: mike decided he doesn't want the bench": `^ [<art>? !<kin> <new>|<person> decided|says|said|told_me he|she|they] ${LEAVES}`,
+  "sold: a bloke just had it off me for 55":
     "^ [<art>? <opinion>|<trait>* <person>|<new>|<theirs> has|just* had] <art>? <piece>|it|them off|off_of me|us",
-    "sold",
-    "a bloke just had it off me for 55",
-  ],
-  [
+  "sold: the pew fetched 205":
     "<piece> [fetched|brought|brought_in|brought_me|pulled_in|earned_me|raked_in] $",
-    "sold",
-    "the pew fetched 205",
-  ],
-  [
-    `^ [<new> from|at|w|with <art>? work|church|school|gym|shop|office|market|yoga|<place>|<new>|<plain>] ${GETS}`,
-    "buyer",
-    "tammy from work paid 75 for the bench",
-  ],
-  [
+  "buyer: tammy from work paid 75 for the bench": `^ [<new> from|at|w|with <art>? work|church|school|gym|shop|office|market|yoga|<place>|<new>|<plain>] ${GETS}`,
+  "buyer: some other lady bought the dresser 185 cash":
     "^ [some|another|other|different|some_other <new>|<person>] bought|took|grabbed|paid|picked_up",
-    "buyer",
-    "some other lady bought the dresser 185 cash",
-  ],
-  [
+  "sold: the last two stools just went, 35":
     "<piece> just|both|all|finally|already* [went as_a_set|as_a_lot|as_a_pair|as_a_bundle|together|fast|quick|quickly|today|just_now|already|this_morning|tonight* ,|-|!*] $",
-    "sold",
-    "the last two stools just went, 35",
-  ],
-  [
+  "sold: bench moved, 80 bucks to my neighbor":
     "<piece> just|finally? [moved ,|-?] $ <method>? to <art>|my|our? <person>|<kin>|<new>",
-    "sold",
-    "bench moved, 80 bucks to my neighbor",
-  ],
-  ["<piece> [is|s|are|its? outta|out_of here|there ,|-|!|.*] $", "sold", "hutch is outta here!! 240!!"],
-  [
+  "sold: hutch is outta here!! 240!!": "<piece> [is|s|are|its? outta|out_of here|there ,|-|!|.*] $",
+  "sold: one lady cleaned me out, both lamps and the mirror for 75":
     "[cleaned me|us out ,|-|!|.|with*] … <piece> … $",
-    "sold",
-    "one lady cleaned me out, both lamps and the mirror for 75",
-  ],
-  [
+  "sold: stools 15 apiece, all gone":
     "<piece> $|<eachof> [,|-|and|!|.* all|both|they|theyre|is|are|now* gone|sold_out] ;",
-    "sold",
-    "stools 15 apiece, all gone",
-  ],
   // An offer that was taken.
-  [
+  "word: guy offered 70 for the bench and i took it":
     "[offered|offers] <art>? $ … <art>? i|we|ive|so|and|just* took|take|accepted|said_ok|said_yes|said_okay|said_sure|said_deal|agreed",
-    "word",
-    "guy offered 70 for the bench and i took it",
-  ],
-  [
+  "sold: guy offered 70 for the bench and i took it":
     "<plain>|offered … $ … [,|and|so|but|.* i|we took|take|accepted|said_ok|said_yes|said_okay|said_sure|said_deal|agreed it|that|the_deal|to_it|him_up_on_it*] !on|<time>",
-    "sold",
-    "guy offered 70 for the bench and i took it",
-  ],
-  [
+  "sold: talked me down to 130 on the desk, took it":
     "me|us … $ … [,|and|so|but|.|then* he|she|they|guy|lady|i|we|buyer? took|bought|grabbed|said_ok|said_yes|agreed it|that|the_deal|to_it*] <art>? <piece>? ;",
-    "sold",
-    "talked me down to 130 on the desk, took it",
-  ],
-  [
-    "<piece> [picked_up|collected|fetched and|& paid|paid_for]",
-    "sold",
-    "wardrobe picked up and paid for, 140",
-  ],
-  [
+  "sold: wardrobe picked up and paid for, 140": "<piece> [picked_up|collected|fetched and|& paid|paid_for]",
+  "sold: desk picked up this morning, full 150 by transfer":
     "^ <art>? <piece> was|got|is|just* [picked_up|collected|fetched|carried_away|carried_off|hauled_off|driven_off|loaded_up|loaded] <day>|<word>? <word>? ,|.|-|!? <art>? full <word>? $",
-    "sold",
-    "desk picked up this morning, full 150 by transfer",
-  ],
-  [
+  "sold: bench is gone! 85, and the site took 7.65 of it":
     "^ <art>? <piece> [is_gone|are_gone|gone] .|!|;|,|-|for $ ,|-|and|but* fee",
-    "sold",
-    "bench is gone! 85, and the site took 7.65 of it",
-  ],
-  [
+  "sold: the desk went yesterday, 150 in cash":
     "^ <art>? <piece> [just|finally|is|has|was* went|left|off|out|collected|carried_away|carried_off|hauled_off|out_of_here to? its|<art>? new? owner|home?] !to <day>|<word>? <word>? <word>? ,|.|-|!|;|at|for* full? $ in|by|via|with? <method>",
-    "sold",
-    "the desk went yesterday, 150 in cash",
-  ],
-];
+});

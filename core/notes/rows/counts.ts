@@ -1,5 +1,5 @@
 import type { NumberEffect } from "./owed.ts";
-import type { Row } from "./table.ts";
+import { rowsOf } from "./row.ts";
 
 /** Before how much it is by now. */
 const MAKES = "makes|making|thats|that_makes|that_is|for|its|now";
@@ -12,250 +12,115 @@ const HEADS =
   "people|students|kids|ladies|women|guys|folks|attendees|participants|clients|customers|girls|adults|seats|spots|tickets";
 
 /** Numbers that count or measure something and are no money by themselves: what it comes to by now, supplies, addresses, sizes. */
-export const COUNTS: readonly Row<NumberEffect>[] = [
-  [
-    `<time> … [,|-|and|so* ${MAKES} <time> so_far|total|altogether|in_all|all_told|overall|in_total now*]`,
-    "passing",
-    "45 more min on the desk, makes 3h so far",
-  ],
-  [
+export const COUNTS = rowsOf<NumberEffect>({
+  "passing: 45 more min on the desk, makes 3h so far": `<time> … [,|-|and|so* ${MAKES} <time> so_far|total|altogether|in_all|all_told|overall|in_total now*]`,
+  "passing: 2h sanding the table, brings it to 6 hours":
     "<time> … [,|-|and|so* that? brings|bringing|makes|making it|us|that|the_total? to|at? <time> now|total|altogether?]",
-    "passing",
-    "2h sanding the table, brings it to 6 hours",
-  ],
-  [
+  "vague: 2 hours on the table with dad, so 4 hours between us":
     "<time> … [,|-|and|so* <time> between_us|combined|between_the_two_of_us|between_both_of_us]",
-    "vague",
-    "2 hours on the table with dad, so 4 hours between us",
-  ],
-  [
-    `<time> … [,|-|and|so* ${MAKES} <time> now|on_it|in_it]`,
-    "passing",
-    "30 min on the desk, thats 4 hours now",
-  ],
-  [
-    `<supply> … ,|-|and|so* [${MAKES} $ in|into <art>? <piece> now|so_far|total?]`,
-    "passing",
-    "12 on paint, thats 40 in the desk now",
-  ],
-  [
-    `<stream> had|with|for|,|-|:* [# ${HEADS} ,|-|at|@|x|for|and|paid|paying|who_paid* <eachof>]`,
-    "heads",
-    "workshop 3 people 40 each",
-  ],
-  [
-    `<stream> had|with|for|,|-|:* [# ${HEADS} ,|-|at|@|x|for|and|paid|paying|who_paid* $ a_head|per_head|per_person|a_person|a_pop|a_piece|a_seat|a_spot]`,
-    "heads",
-    "class had 6 people, 20 a head",
-  ],
-  [
+  "passing: 30 min on the desk, thats 4 hours now": `<time> … [,|-|and|so* ${MAKES} <time> now|on_it|in_it]`,
+  "passing: 12 on paint, thats 40 in the desk now": `<supply> … ,|-|and|so* [${MAKES} $ in|into <art>? <piece> now|so_far|total?]`,
+  "heads: workshop 3 people 40 each": `<stream> had|with|for|,|-|:* [# ${HEADS} ,|-|at|@|x|for|and|paid|paying|who_paid* <eachof>]`,
+  "heads: class had 6 people, 20 a head": `<stream> had|with|for|,|-|:* [# ${HEADS} ,|-|at|@|x|for|and|paid|paying|who_paid* $ a_head|per_head|per_person|a_person|a_pop|a_piece|a_seat|a_spot]`,
+  "passing: sold desk to 2 girls 140":
     "to|by [# girls|guys|kids|ladies|women|men|students|sisters|brothers|people|friends]",
-    "passing",
-    "sold desk to 2 girls 140",
-  ],
-  [
+  "deposit: pete gave us 20 down":
     "^ !i|we|ive <word> [gave_us|gave_me|gave|handed_me|paid_me|left $ down] ;",
-    "deposit",
-    "pete gave us 20 down",
-  ],
-  [
+  "down: shes putting 40 down now":
     "^ <art>? shes|hes|theyre|<person>|<new> [putting|leaving|sending|dropping] $ down|on_it|to_hold_it|as_a_deposit now|today|right_now ;",
-    "down",
-    "shes putting 40 down now",
-  ],
-  [
-    "^ !i|we|ive <art>? <word> [put|left] $ on|down|for <art>? !<onemore> <piece>",
-    "down",
-    "bob put 20 on desk",
-  ],
-  ["^ !i|we|ive <art>? <person>|<new> [put|left] $ on it|them|this ;", "down", "the teacher left 20 on it"],
-  [
+  "down: bob put 20 on desk": "^ !i|we|ive <art>? <word> [put|left] $ on|down|for <art>? !<onemore> <piece>",
+  "down: the teacher left 20 on it": "^ !i|we|ive <art>? <person>|<new> [put|left] $ on it|them|this ;",
+  "all: dining set gone, all 5 pieces, 240":
     "<piece> … [,|.|!|(|for* all|the # pieces|pcs|pc|items|parts )?]",
-    "all",
-    "dining set gone, all 5 pieces, 240",
-  ],
-  ["[#] free <trait>|<plain>|<opinion>* <several>", "all", "grabbed 4 free chairs"],
-  [
+  "all: grabbed 4 free chairs": "[#] free <trait>|<plain>|<opinion>* <several>",
+  "hands: paid two guys 30 each to move the hutch":
     "paid|pd|gave|slipped|handed|tipped [# guys|men|boys|kids|friends|neighbors|teens|people|helpers|students|movers|nephews|cousins <eachof>]",
-    "hands",
-    "paid two guys 30 each to move the hutch",
-  ],
-  [
+  "vague: paid the guys 30 each to move the hutch":
     "paid|pd|gave|slipped|handed [both|the guys|men|boys|kids|friends|neighbors|teens|people|helpers|students <eachof>]",
-    "vague",
-    "paid the guys 30 each to move the hutch",
-  ],
-  ["[$ each_way|one_way|per_trip|per_crossing]", "vague", "tolls 2.50 each way"],
-  [
+  "vague: tolls 2.50 each way": "[$ each_way|one_way|per_trip|per_crossing]",
+  "passing: painted dresser 1h dry 24h":
     "<time> [wait|waited|waiting|dry|drying|to_dry|cure|curing|dry_time|drying_time for|between|about? <time>|<span>]",
-    "passing",
-    "painted dresser 1h dry 24h",
-  ],
-  [
+  "beside: sold desk to the neighbor 2 doors down 140":
     "<verb> … [# doors|door|houses|house|blocks|streets|floors|towns|miles down|over|up|away|from_me|from_us|from_here|below|above]",
-    "beside",
-    "sold desk to the neighbor 2 doors down 140",
-  ],
-  ["[<time>] epoxy|glue|resin|filler", "passing", "5 min epoxy 7"],
-  ["^ <day>? [miles|mileage|mi :? <bare>] ;", "miles", "miles 24"],
-  ["^ [miles|mileage|mi :? <bare>] for|to|<day>|,", "miles", "mileage 24 for the hutch"],
-  ["drove|drived [<bare>] ;", "miles?", "drove 24"],
-  [
+  "passing: 5 min epoxy 7": "[<time>] epoxy|glue|resin|filler",
+  "miles: miles 24": "^ <day>? [miles|mileage|mi :? <bare>] ;",
+  "miles: mileage 24 for the hutch": "^ [miles|mileage|mi :? <bare>] for|to|<day>|,",
+  "miles?: drove 24": "drove|drived [<bare>] ;",
+  "miles?: drove 24 to get dresser":
     "drove|drived [<bare>] <day>|,|.|to|out|over|there|back|total|today|roundtrip|round_trip|yesterday",
-    "miles?",
-    "drove 24 to get dresser",
-  ],
-  ["drove|drived [<bare>] for <art>? <piece>", "miles?", "drove 24 for dresser"],
-  ["$ [4] the|my|our|this|that|a|an", "passing", "screws 11.42 4 the desk"],
-  ["<supply> [4] the|my|our|this|that|a|an <trait>* <piece> $", "passing", "screws 4 the desk 11.42"],
-  ["[half|a|couple? a? dozen of?] <supply>", "passing", "half a dozen clamps 42"],
-  [
+  "miles?: drove 24 for dresser": "drove|drived [<bare>] for <art>? <piece>",
+  "passing: screws 11.42 4 the desk": "$ [4] the|my|our|this|that|a|an",
+  "passing: screws 4 the desk 11.42": "<supply> [4] the|my|our|this|that|a|an <trait>* <piece> $",
+  "passing: half a dozen clamps 42": "[half|a|couple? a? dozen of?] <supply>",
+  "passing: half a gallon of stripper 26":
     "[half|quarter of? a|an? <container> of?] <trait>|<plain>* <supply>",
-    "passing",
-    "half a gallon of stripper 26",
-  ],
-  [
+  "passing: sandpaper and a quart of primer 19.40":
     "<supply> and|&|plus|+|,* [#|a|an|couple|few|another|some* <container> of?] <trait>|<plain>* <supply>",
-    "passing",
-    "sandpaper and a quart of primer 19.40",
-  ],
-  [
+  "passing: two cans of spray paint and a roll of tape 18":
     "[# <container> of?] <trait>|<plain>* <supply> and|&|plus|+|,* #|a|an|couple|few|another|some* <container>? of? <trait>|<plain>* <supply>",
-    "passing",
-    "two cans of spray paint and a roll of tape 18",
-  ],
-  [
+  "passing: paint and 2 brushes 44":
     "<supply> ,? and|&|plus|+|, [#|couple|few] <trait>|<plain>* <supply> :|-|for|was|came_to|<supply>|and|,* $",
-    "passing",
-    "paint and 2 brushes 44",
-  ],
-  [
+  "passing: 2 knobs, hinges and a lock 26":
     "^ [#] <supply> ,|and|&* <art>? <supply> ,|and|&|<art>* <supply>? :|for? $ ;",
-    "passing",
-    "2 knobs, hinges and a lock 26",
-  ],
-  [
+  "passing: spent 41 on stain, poly and 4 brushes":
     "spent|dropped|blew|paid $ on|for … <supply> ,|and|&|plus|+* [#] <trait>|<plain>* <supply> ;",
-    "passing",
-    "spent 41 on stain, poly and 4 brushes",
-  ],
-  ["[<span> of|worth_of?] <supply> $", "passing", "3 months of storage 180"],
-  [
+  "passing: 3 months of storage 180": "[<span> of|worth_of?] <supply> $",
+  "amount: paid rent on the unit 85":
     "rent|storage|storage_rent|space_rent … on|for the|my|our unit|space|booth|stall|locker|spot|lot [$] ;",
-    "amount",
-    "paid rent on the unit 85",
-  ],
-  ["parking|meter|garage $ [for|, <time>]", "passing", "parking 12.75 for two hours"],
-  ["^ drove <miles> ,|and? [<time>] ;", "passing", "drove 24 miles 40 min"],
-  ["<supply> [,? # <container> ,?] $", "passing", "paint 2 cans 24"],
-  ["<supply> [, half? a? dozen|half_dozen ,?] $", "passing", "knobs, half a dozen, 21 bucks"],
-  ["<supply> … ,? [<ofthem> at|for|@? <eachof>]", "times", "knobs for the desk, 8 of em at 2.25 each"],
-  [
-    "<supply> … ,? [# <container> at|for|@? <eachof>]",
-    "times",
-    "spray paint for the stools, 2 cans 6.50 each",
-  ],
-  ["<supply> … , [# <container> at|@ $]", "times", "screws, 2 boxes at 3.25"],
-  ["<supply> [,? <ofthem> ,?] $", "passing", "knobs, eight of them, 20"],
-  ["[size #] <supply>", "passing", "size 10 screws 4"],
-  ["^ [# x|×] <supply>", "vague", "3 x paint 12"],
-  ["<~buy>|<sell> … [$ of $] ;", "vague", "bought dresser 40 of 50"],
-  [
+  "passing: parking 12.75 for two hours": "parking|meter|garage $ [for|, <time>]",
+  "passing: drove 24 miles 40 min": "^ drove <miles> ,|and? [<time>] ;",
+  "passing: paint 2 cans 24": "<supply> [,? # <container> ,?] $",
+  "passing: knobs, half a dozen, 21 bucks": "<supply> [, half? a? dozen|half_dozen ,?] $",
+  "times: knobs for the desk, 8 of em at 2.25 each": "<supply> … ,? [<ofthem> at|for|@? <eachof>]",
+  "times: spray paint for the stools, 2 cans 6.50 each": "<supply> … ,? [# <container> at|for|@? <eachof>]",
+  "times: screws, 2 boxes at 3.25": "<supply> … , [# <container> at|@ $]",
+  "passing: knobs, eight of them, 20": "<supply> [,? <ofthem> ,?] $",
+  "passing: size 10 screws 4": "[size #] <supply>",
+  "vague: 3 x paint 12": "^ [# x|×] <supply>",
+  "vague: bought dresser 40 of 50": "<~buy>|<sell> … [$ of $] ;",
+  "vague: listed the desk 10 more than the lamp":
     "<list>|<reprice> … [$ more|less|higher|lower|cheaper than] <art>? <piece>",
-    "vague",
-    "listed the desk 10 more than the lamp",
-  ],
   // Addresses, rooms, ranks.
-  [
+  "passing: picked up desk 40 at 1420 maple ave":
     "at|on|from|near|off|to|in [# <word> st|street|ave|avenue|rd|road|dr|drive|ln|lane|blvd|ct|court|pl|hwy|highway|pkwy|terrace|circle]",
-    "passing",
-    "picked up desk 40 at 1420 maple ave",
-  ],
-  [
+  "passing: picked up desk 40 at 1420 old mill rd":
     "at|on|from|near|off|to|in [# <word> <word> st|street|ave|avenue|rd|road|dr|drive|ln|lane|blvd|ct|court|pl|hwy|highway|pkwy|terrace|circle]",
-    "passing",
-    "picked up desk 40 at 1420 old mill rd",
-  ],
-  [
+  "passing: sold desk 90 to the guy in booth 14":
     "in|at|from|to|for|of|by|near|the apt|apartment|unit|booth|suite|room|space|aisle|row|exit|gate|building|bldg|stall|spot|lot|locker [#]",
-    "passing",
-    "sold desk 90 to the guy in booth 14",
-  ],
-  [
+  "passing: listed desk 140 in section 4":
     "on|in|at|to|as|under|again|, [page|section|level|lot|category|post|shelf|bay|slot|row #]",
-    "passing",
-    "listed desk 140 in section 4",
-  ],
-  [
+  "passing: went through 5 sheets of sandpaper on desk":
     "ate|went_through|burned_through|used|used_up|swallowed|drank|blew_through [# of? <container> of? <supply>|sandpaper]",
-    "passing",
-    "went through 5 sheets of sandpaper on desk",
-  ],
-  [
+  "passing: bought desk 40 off route 9":
     "[on|off|near|at|from|along|by|down route|rt|highway|hwy|interstate #]",
-    "passing",
-    "bought desk 40 off route 9",
-  ],
-  [
+  "passing: sandpaper no. 2 8":
     "sandpaper|unit|storage_unit|po_box|mailbox|steel_wool|pencil|brush|filter|bit|blade|stain|color|shade|size|size_of|part|model|locker|check|lot|row [<number>|<numbered>]",
-    "passing",
-    "sandpaper no. 2 8",
-  ],
-  [
+  "passing: bought footstool at the corner of 9th and vine 6":
     "[at|on|by|near? <art>? corner of? <any> and|& <any>]",
-    "passing",
-    "bought footstool at the corner of 9th and vine 6",
-  ],
-  ["$ … at|on [<house> <new>]", "beside", "sold desk 140 at 412 elm"],
-  ["at|on [<house> <new>] for $", "beside", "bought desk at 412 elm for 40"],
+  "beside: sold desk 140 at 412 elm": "$ … at|on [<house> <new>]",
+  "beside: bought desk at 412 elm for 40": "at|on [<house> <new>] for $",
   // Sizes, grits, ages, how many of something that is no piece.
-  ["[<size>] <piece>", "passing", "bought 24x36 mirror 12"],
-  [
+  "passing: bought 24x36 mirror 12": "[<size>] <piece>",
+  "beside: sold desk 90 after 10 people asked":
     "[about|over|like|some|maybe? # telephone|phone|new|different|other|more? people|guys|offers|messages|texts|calls|dogs|cats|kids|times|buyers|customers|folks|lookers|emails|likes|views|comments|questions|stops|flights|floors|stairs|steps|blocks|houses|sales|stores|trips|tries|weekends|days|nights asked|looked|messaged|called|offered|later?] !premium",
-    "beside",
-    "sold desk 90 after 10 people asked",
-  ],
-  ["gave|handed|paid … $ … for <art> [$] <piece>", "amount", "gave him a 50 for the 30 dollar desk"],
-  ["<art> [$] <piece>", "beside", "deposit 30 on the 150 couch"],
-  ["<several> … [for|at? all|all_of # of? them?]", "all", "sold the stools 65 all 3"],
-  ["$ [for|,? the # of_them?] ;", "passing", "sold desk + chair, 130 the two"],
-  [
+  "amount: gave him a 50 for the 30 dollar desk": "gave|handed|paid … $ … for <art> [$] <piece>",
+  "beside: deposit 30 on the 150 couch": "<art> [$] <piece>",
+  "all: sold the stools 65 all 3": "<several> … [for|at? all|all_of # of? them?]",
+  "passing: sold desk + chair, 130 the two": "$ [for|,? the # of_them?] ;",
+  "passing: desk 150 lamp 20 both listed":
     "<piece> … $ … <piece> … $ [<ofthem>] are|is|now|just|finally|got* <list>|<~list>|<sell>",
-    "passing",
-    "desk 150 lamp 20 both listed",
-  ],
-  [
+  "passing: listed all three: desk 150, lamp 85, bench 20":
     "^ i|we|just|finally* <list>|<sell>|<buy> [<ofthem> :|,|-|.|!] <art>? <trait>* <piece> ,|for|at|:* $",
-    "passing",
-    "listed all three: desk 150, lamp 85, bench 20",
-  ],
-  ["<piece> … $ [for|,? <ofthem>] ;", "all", "pair of lamps sold 40 for both"],
-  [
+  "all: pair of lamps sold 40 for both": "<piece> … $ [for|,? <ofthem>] ;",
+  "passing: kim picked up the dresser, as agreed":
     "[as_agreed|as_we_agreed|like_we_agreed|what_we_agreed_on|for_what_we_agreed|for_what_we_agreed_on|at_the_agreed_price|for_the_agreed_price|at_the_price_we_agreed_on] !$",
-    "passing",
-    "kim picked up the dresser, as agreed",
-  ],
-  [
-    `^ [${ALL_TOLD}] are|were|have|got? <sell>|<list>|up|posted now|today|yesterday|finally? ,|:|-|!|. <art>? <trait>* <piece> for|went_for|at|@? $`,
-    "passing",
-    "both sold! lamp 25, mirror 40",
-  ],
-  [
-    `^ [${ALL_TOLD}] are|were|have|got? <sell>|<list>|up|posted now|today|yesterday|finally? ,|:|-|!|. $ for|on <art>? <trait>* <piece>`,
-    "passing",
-    "those two are up now, 185 for the dresser and 150 for the desk",
-  ],
-  [
+  "passing: both sold! lamp 25, mirror 40": `^ [${ALL_TOLD}] are|were|have|got? <sell>|<list>|up|posted now|today|yesterday|finally? ,|:|-|!|. <art>? <trait>* <piece> for|went_for|at|@? $`,
+  "passing: those two are up now, 185 for the dresser and 150 for the desk": `^ [${ALL_TOLD}] are|were|have|got? <sell>|<list>|up|posted now|today|yesterday|finally? ,|:|-|!|. $ for|on <art>? <trait>* <piece>`,
+  "passing: two things sold today, desk 90 and lamp 20":
     "^ [# things|pieces|items|of_them] <sell>|<~buy>|<list>",
-    "passing",
-    "two things sold today, desk 90 and lamp 20",
-  ],
-  ["^ <art>? <piece> [:] <~finish>|<~start>|<~sell>|<~list>", "passing", "dresser: finished. desk: started."],
-  ["[for? like|bout|abt] <time>", "passing", "sanded for like an hr on the desk"],
-  [
+  "passing: dresser: finished. desk: started.": "^ <art>? <piece> [:] <~finish>|<~start>|<~sell>|<~list>",
+  "passing: sanded for like an hr on the desk": "[for? like|bout|abt] <time>",
+  "passing: free desk off the curb, one leg broke":
     "[one|1|two|2|both of?] <art>? <trait>|<plain>|<opinion>* <part> is|was|are|were|has|had|have|kept|keeps|got|came|fell|went|just|still|a|little|bit|badly|really* <hurt>|off|wobble|sticky|squeak",
-    "passing",
-    "free desk off the curb, one leg broke",
-  ],
-  ["^ <sell> [one|another_one|another|something] for|at|,? $", "passing", "sold one for 45"],
-];
+  "passing: sold one for 45": "^ <sell> [one|another_one|another|something] for|at|,? $",
+});

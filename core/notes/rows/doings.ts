@@ -1,251 +1,101 @@
 import { FEASTS_COMING, PLACES_OF_LIFE, SORE, WET } from "../words/chatter.ts";
-import type { Row } from "./table.ts";
+import { rowsOf } from "./row.ts";
 
 /** Told of the day: the words in brackets say nothing of the fact, whatever they deny, wish or lose. */
 export type ChatterEffect = "chat";
 
 /** What people did beside the deal, where they go, and what the day will bring. */
-export const DOINGS: readonly Row<ChatterEffect>[] = [
+export const DOINGS = rowsOf<ChatterEffect>({
   // How long it is lent.
-  [
+  "chat: lent uncle ray the clamps for the weekend":
     "<lent>|let|borrowed|borrowing … [for|over|till|until|til|thru <art>? the_weekend|weekend|week|month|day|night|summer|party|wedding|shoot|photo_shoot|job|project|show|move|bit|while|few_days|couple_days|couple_of_days|<span>|<day>]",
-    "chat",
-    "lent uncle ray the clamps for the weekend",
-  ],
-  [
+  "chat: hit two yard sales, bought a rocker 15":
     "^ [i|we? hit|hit_up|did|checked_out|browsed|raided|cruised|went_to|made_it_to #|two|three|four|a_few|a_couple|a_couple_of|some|all_the <place> today|yesterday|this_morning?] ,|and|so|-|;",
-    "chat",
-    "hit two yard sales, bought a rocker 15",
-  ],
-  ["^ [shes|hes|theyre back|here again|today|now?] ,", "chat", "she's back, left 30 down on the desk"],
+  "chat: she's back, left 30 down on the desk": "^ [shes|hes|theyre back|here again|today|now?] ,",
   // Wishes and plans of the day.
-  [
+  "chat: hope you had a good weekend, sold the crib 40":
     "^ [hope|hoping|trust youre|you|yall|everyones|everyone|everybody are|is|had|have|having|all|a|an|doing|feeling* well|good|great|nice|fun|lovely|fine|okay|ok|safe|healthy|better|warm|dry day|night|week|weekend|time|holiday|one|trip|vacation|out_there|too|and_well|today?] ;",
-    "chat",
-    "hope you had a good weekend, sold the crib 40",
-  ],
-  [
+  "chat: hope all is well, sold the crib 40":
     "^ [hope|hoping|trust all_is_well|alls_well|the_family_is_well|this_finds_you_well|the_kids_are_well|mom_is_well|moms_well] ;",
-    "chat",
-    "hope all is well, sold the crib 40",
-  ],
-  [
+  "chat: happy easter, sold the crib 40":
     "^ [have|happy|merry a? good|great|nice|lovely|blessed|wonderful|super|safe|fun? day|night|evening|weekend|week|morning|afternoon|one|birthday|easter|christmas|xmas|halloween|thanksgiving|new_year|new_years|holidays|anniversary|<day> everyone|everybody|yall|to_all|to_me|to_you|to_us|bot?] ;",
-    "chat",
-    "happy easter, sold the crib 40",
-  ],
-  [
+  "chat: gotta run, sold the crib 40":
     "^ [i|we|well? gotta|have_to|need_to|got_to|time_to|off_to|better run|jet|dash|go|eat|cook|sleep|rest|nap|scoot|skedaddle|feed_the_dog|feed_the_dogs|feed_the_kids|feed_the_cat|walk_the_dog|make_dinner|cook_dinner|fix_dinner|make_lunch|start_dinner|fold_laundry|do_laundry|do_the_dishes|mow|mow_the_lawn|pray|stretch|ice_my_back|take_a_nap|take_a_bath|take_a_shower|go_home|go_to_bed|get_home|get_the_kids|get_to_bed|get_some_sleep|celebrate|relax|lie_down|sit_down|put_my_feet_up|get_up_early|get_up|work_early|work_late now|tonight|tomorrow|early|soon|later|again|today?] ;",
-    "chat",
-    "gotta run, sold the crib 40",
-  ],
-  [
+  "chat: about to fall asleep, sold the crib 40":
     "^ [im|i_am? gonna|about_to|going_to eat|sleep|nap|pass_out|fall_asleep|fall_over|keel_over|cry|scream|celebrate|brag|vent|take_a_nap|take_a_bath|take_a_shower|lie_down|make_dinner|go_to_bed now|tonight|well?] ;",
-    "chat",
-    "about to fall asleep, sold the crib 40",
-  ],
-  [
-    `^ [i|we|im|just? going|went|headed|heading|off|back|came|got|getting|ran|running|on_my_way|on_our_way|stopped|swung|late|early|running_late|driving|walked|walking by|out|home|back|over|up|in? to|from|for|at|through|after|before ${PLACES_OF_LIFE} now|early|late|today|tonight|this_morning|earlier|with_the_kids|with_mom|again?] ;`,
-    "chat",
-    "running late for church, sold the crib 40",
-  ],
-  [
-    `[on the|my|our? way back|home|over|up? to|from|home_from ${PLACES_OF_LIFE}]`,
-    "chat",
-    "on the way to work i bought a stool 9",
-  ],
-  [
+  "chat: running late for church, sold the crib 40": `^ [i|we|im|just? going|went|headed|heading|off|back|came|got|getting|ran|running|on_my_way|on_our_way|stopped|swung|late|early|running_late|driving|walked|walking by|out|home|back|over|up|in? to|from|for|at|through|after|before ${PLACES_OF_LIFE} now|early|late|today|tonight|this_morning|earlier|with_the_kids|with_mom|again?] ;`,
+  "chat: on the way to work i bought a stool 9": `[on the|my|our? way back|home|over|up? to|from|home_from ${PLACES_OF_LIFE}]`,
+  "chat: got desk 25 on the way home":
     "[on the|my|our? way home|in|out|back lol|haha|today|tonight|again|though|tho?] ;",
-    "chat",
-    "got desk 25 on the way home",
-  ],
-  [
-    "[on the|my|our? way home|in|out|over|there] $|<~buy>|;|i|we",
-    "chat",
-    "on the way home i bought a stool 9",
-  ],
-  [
-    `^ [i|we|im|ill|well|will|gonna|going_to|were will|am|are|be|going_to|gonna* so|really|pretty|very? ${SORE} tomorrow|tonight|later|for_days|for_a_week|all_week|good|well|night|day|evening|one|like_a_baby|like_a_rock|like_a_log|it|in_the_morning*] ;`,
-    "chat",
-    "gonna be sore tomorrow, sold the crib 40",
-  ],
-  [
-    `^ [its|it|forecast|radio|weatherman|news|looks|they? supposed|about|gonna|going|might|may|will|should|could|says|said|calls|calling|like|is|call* to|for|its|gonna* ${WET} >] ;`,
-    "chat",
-    "supposed to rain, sold the crib 40",
-  ],
-  [
-    `[<art>? ${FEASTS_COMING} is|are|was|will|its? almost|nearly|finally|just|all|soon? be|back? coming_up|coming|arriving|around_the_corner|almost_here|here|over|nearly_here|on_its_way|starting|starts|started|almost_over]`,
-    "chat",
-    "since the fair is coming up i dropped the crib to 40",
-  ],
-  [
+  "chat: on the way home i bought a stool 9": "[on the|my|our? way home|in|out|over|there] $|<~buy>|;|i|we",
+  "chat: gonna be sore tomorrow, sold the crib 40": `^ [i|we|im|ill|well|will|gonna|going_to|were will|am|are|be|going_to|gonna* so|really|pretty|very? ${SORE} tomorrow|tonight|later|for_days|for_a_week|all_week|good|well|night|day|evening|one|like_a_baby|like_a_rock|like_a_log|it|in_the_morning*] ;`,
+  "chat: supposed to rain, sold the crib 40": `^ [its|it|forecast|radio|weatherman|news|looks|they? supposed|about|gonna|going|might|may|will|should|could|says|said|calls|calling|like|is|call* to|for|its|gonna* ${WET} >] ;`,
+  "chat: since the fair is coming up i dropped the crib to 40": `[<art>? ${FEASTS_COMING} is|are|was|will|its? almost|nearly|finally|just|all|soon? be|back? coming_up|coming|arriving|around_the_corner|almost_here|here|over|nearly_here|on_its_way|starting|starts|started|almost_over]`,
+  "chat: company coming for dinner, sold the crib 40":
     "^ [company|guests|relatives|in_laws|inlaws|grandkids|grandbabies|mom|dad|sister|brother|everyone|family is|are? all? coming_over|coming_to_town|coming_to_visit|coming_for_dinner|coming_for_lunch|coming_to_dinner|coming_home|coming|visiting|in_town to_dinner|for_dinner|for_lunch|for_the_weekend|tonight|tomorrow|soon|next_week|<day>|this_weekend?] ;",
-    "chat",
-    "company coming for dinner, sold the crib 40",
-  ],
-  [
+  "chat: family here, sold the crib 40":
     "^ [company|guests|relatives|in_laws|inlaws|grandkids|grandbabies|everyone|family is|are? all? here today|tonight?] ;",
-    "chat",
-    "family here, sold the crib 40",
-  ],
-  [
+  "chat: might be getting sick, sold the crib 40":
     "[think|might|may|could|must|im|feel be|im|i|like? coming_down_with|getting|catching something|a_cold|the_flu|sick|old|too_old|soft]",
-    "chat",
-    "might be getting sick, sold the crib 40",
-  ],
   // Losses, falls and gifts of the day.
-  [
+  "chat: almost fell asleep, sold the crib 40":
     "[almost|nearly|about? fell|falling|dozed|nodded|drifted|passed asleep|to_sleep|off_to_sleep|out_cold] ;",
-    "chat",
-    "almost fell asleep, sold the crib 40",
-  ],
-  [
+  "chat: nearly cried, sold the crib 40":
     "[almost|nearly|about|just_about cried|died|fainted|tripped|fell|fell_over|fell_out|melted|froze|drowned|choked|dropped_my_coffee|dropped_my_phone|killed_me|killed_my_back|did_me_in|broke_my_back|broke_my_toe|cost_me_a_toe] ;",
-    "chat",
-    "nearly cried, sold the crib 40",
-  ],
-  [
+  "chat: got the kids to bed, sold the crib 40":
     "^ [i|we|just|finally? put|putting|got|getting|tucked <art>? kids|kid|baby|babies|twins|toddler|dog|dogs|little_one|girls|boys down|in|to|up|off|out|to_bed|to_sleep|to_school|for_a_nap|for_the_night|on_the_bus|fed|bathed|dressed|early|already*] ;",
-    "chat",
-    "got the kids to bed, sold the crib 40",
-  ],
-  [
+  "chat: stuck in traffic, sold the crib 40":
     "^ [i|we|im|was|just|finally|stayed|woke|waking|got|getting|been|stuck|caught|up|home am|been|was|got|stayed|woke|stuck|caught|all|really|so* up|home|in_traffic|in_the_rain|at_a_train|at_the_light|at_work|soaked|drenched|stuck|sunburned|sunburnt|rained_on|snowed_in|sick|a_late_start|an_early_start|no_sleep|too_much_sun|some_sun|lucky|carried_away|distracted|sidetracked|turned_around|caught early|late|at_dawn|with_the_sun|before_dawn|all_night|in_traffic|in_the_rain|in_a_storm|in_a_downpour|in_the_snow|from_work|from_church|with_the_baby|again|today|tonight|for_hours|behind_a_tractor|at_a_train|at_the_light*] ;",
-    "chat",
-    "stuck in traffic, sold the crib 40",
-  ],
-  [
+  "chat: my phone died at the worst moment, sold the crib 40":
     "^ [my|our|the phone|battery|internet|wifi|tv|computer|laptop|car|oven|fridge|washer|dryer|furnace|ac|air_conditioner|power|alarm|radio|mower just|almost|has|is? died|quit|froze|crashed|broke|went_out|dead|out|on_the_fritz|wont_start|wont_charge|acted_up|acting_up|conked_out|blew_up|kept_ringing|kept_buzzing|rang|went_off at_the_worst_moment|at_the_worst_time|again|on_me|this_morning|halfway|today|all_day?] ;",
-    "chat",
-    "my phone died at the worst moment, sold the crib 40",
-  ],
-  [
+  "chat: had coffee with my sister, sold the crib 40":
     "^ [i|we|just|<kin>? burned|burnt|spilled|spilt|dropped|skipped|forgot|missed|made|cooked|fixed|ate|had|having|eating|making|cooking my|the|our|some|a|his|her? first|second|big|nice|quick|late|early|hot? dinner|lunch|breakfast|supper|brunch|toast|coffee|tea|cookies|cake|pie|soup|stew|chili|pizza|tacos|sandwich|snack|roast|phone|toe|bus|church|nap|beer|pancakes|waffles|ice_cream with|for|on|over|after|at? <art>|<kin>|<new>|friend|friends|family|neighbor|neighbors* today|tonight|earlier?] ;",
-    "chat",
-    "had coffee with my sister, sold the crib 40",
-  ],
-  [
+  "chat: dinner burned while i was at it, sold the crib 40":
     "^ [<art>? dinner|lunch|supper|roast|coffee|toast|pizza|breakfast|cake|chicken|chili|soup|bread is|was|are|got|went|almost|nearly? burned|burnt|cold|ready|late|delicious|waiting|calling|in_the_oven|on_the_stove|simmering|burning|overcooked|amazing|terrible while|when|as|after? >] ;",
-    "chat",
-    "dinner burned while i was at it, sold the crib 40",
-  ],
-  [
+  "chat: gas gets worse all the time, 47 today":
     "gas|diesel|lumber|parking|paint|wood|fabric [prices? is|are|gets|keeps|keep just? getting_worse|worse|insane|crazy|nuts|unreal|brutal|out_of_control|bonkers|ridiculous|a_racket|robbery|highway_robbery|too_much all_the_time|every_day|every_week|lately|these_days?]",
-    "chat",
-    "gas gets worse all the time, 47 today",
-  ],
   // What is said of the deal, the weather of the day and the drying paint.
-  [
+  "chat: could be worse, sold the crib 40":
     "^ [could|couldnt be|have_been|get worse|better|prettier|cuter|hotter|colder] ;",
-    "chat",
-    "could be worse, sold the crib 40",
-  ],
-  [
+  "chat: would do it again, 52 miles for the crib":
     "^ [would|id|wouldnt|wouldve happily|gladly? do it|that|this again|over|all_over_again|in_a_heartbeat|tomorrow] ;",
-    "chat",
-    "would do it again, 52 miles for the crib",
-  ],
-  [
+  "chat: never doing that again, stripped the crib 3 hours":
     "^ [never|not doing|trying|attempting it|that|this again|ever_again|twice|by_hand_again] ;",
-    "chat",
-    "never doing that again, stripped the crib 3 hours",
-  ],
-  [
+  "chat: should have bought two, bought one lamp 6":
     "^ [i? should|shouldve|could|couldve have? bought|gotten|grabbed|taken two|both|more|them_all|another|the_set|them_both|the_pair] ;",
-    "chat",
-    "should have bought two, bought one lamp 6",
-  ],
-  [
+  "chat: didnt want to let it go but the crib sold 40":
     "[didnt|hated|hate|did_not want? to? let|letting|see|seeing|part_with|parting_with it|her|him|this_one|that_one go?] but|;",
-    "chat",
-    "didnt want to let it go but the crib sold 40",
-  ],
-  [
+  "chat: you should have seen the line, sold the crib 40":
     "^ [you|yall should|shouldve have? seen|been_there|heard|smelled|felt >] ;",
-    "chat",
-    "you should have seen the line, sold the crib 40",
-  ],
-  [
+  "chat: ive been meaning to mention, sold the crib 40":
     "^ [ive? been? meaning to|i_meant_to tell|mention|say|log|write|text|note you|this|it|down*] ;",
-    "chat",
-    "ive been meaning to mention, sold the crib 40",
-  ],
-  [
+  "chat: can i just say, sold the crib 40":
     "[can_i_just|can_i|let_me_just|i_just_want_to|just_wanna|just_want_to|have_to|gotta say|brag|vent|add] ;",
-    "chat",
-    "can i just say, sold the crib 40",
-  ],
-  [
-    "^ [in other|local|related|unrelated|happier|better|sad news] ;",
-    "chat",
-    "in other news, bought a crib 24",
-  ],
-  [
-    "^ [reminder|note|memo|notes to self|me|us|myself] ;",
-    "chat",
-    "reminder to self, the crib is listed at 60",
-  ],
-  [
+  "chat: in other news, bought a crib 24": "^ [in other|local|related|unrelated|happier|better|sad news] ;",
+  "chat: reminder to self, the crib is listed at 60": "^ [reminder|note|memo|notes to self|me|us|myself] ;",
+  "chat: note to the bot i drove 38 miles for the crib":
     "^ [quick|little? reminder|note|memo|notes|message to|for the? bot|bought|self|ledger|books|record|file that?]",
-    "chat",
-    "note to the bot i drove 38 miles for the crib",
-  ],
-  [
+  "chat: let me see i spent 19.80 on primer":
     "^ [let_me|lets|let_us see|think|look|check_my_notes here|now?] i|we|<verb>|,|so|the|it|my",
-    "chat",
-    "let me see i spent 19.80 on primer",
-  ],
-  [
+  "chat: forgot to tell you before the road trip, sold the crib 40":
     "^ [i|we|totally|completely|plumb? forgot to tell|mention|say|note|log|text|put|add|write you|this|it|that|in|down* before|on|during|from|after|since|last the|my|our|this? <any>? road_trip|trip|vacation|weekend|holiday|holidays|party|visit|game|church|dinner|lunch|bed|work|week|night|month|<day>] ;",
-    "chat",
-    "forgot to tell you before the road trip, sold the crib 40",
-  ],
-  [
+  "chat: wait till you hear this, sold the crib 40":
     "^ [wait till|til|until you|yall hear|see this|that|it] ;",
-    "chat",
-    "wait till you hear this, sold the crib 40",
-  ],
-  [
+  "chat: second coat drying, 30 min on the crib":
     "^ [first|second|third|final|last|another|the coat|coats|paint|stain|glue|poly is|are? drying|curing|setting] ;",
-    "chat",
-    "second coat drying, 30 min on the crib",
-  ],
-  [
+  "chat: waiting on paint to dry, sold the crib 20":
     "[waiting|while|watching on|for|the|my* paint|stain|glue|finish|poly|varnish|primer|it to? dry|dried|dries|drying|set|sets|cure|cured] !<piece>",
-    "chat",
-    "waiting on paint to dry, sold the crib 20",
-  ],
-  [
+  "chat: third times the charm, the crib finally sold 95":
     "^ [second|third times|time the|a|is_the|is_a charm] ;",
-    "chat",
-    "third times the charm, the crib finally sold 95",
-  ],
-  ["^ [early bird >] ;", "chat", "early bird gets the worm, bought a crib 10"],
-  ["^ [he|she|they drove|drives a hard bargain]", "chat", "he drove a hard bargain but the crib went for 85"],
-  [
+  "chat: early bird gets the worm, bought a crib 10": "^ [early bird >] ;",
+  "chat: he drove a hard bargain but the crib went for 85": "^ [he|she|they drove|drives a hard bargain]",
+  "chat: beautiful day for yard sales, bought a bench 15":
     "^ [beautiful|lovely|nice|perfect|gorgeous|good|great|bad day|morning|weekend|weather for <art>? <place>] ,|so|and|-",
-    "chat",
-    "beautiful day for yard sales, bought a bench 15",
-  ],
-  [
+  "chat: slow day at the flea, sold a crib 10":
     "^ [slow|busy|beautiful|lovely|nice|perfect|gorgeous|good|great|bad|long|dead|rough|decent day|morning|night|afternoon] at|in|,|so|but|:|-",
-    "chat",
-    "slow day at the flea, sold a crib 10",
-  ],
-  [
+  "chat: went down a rabbit hole online, bought a crib 14":
     "^ [went|fell|going|down|wandered down a|another|the* rabbit hole online|again?] ;",
-    "chat",
-    "went down a rabbit hole online, bought a crib 14",
-  ],
-  [
-    "[alarm|timer|phone didnt|never go_off|went_off|ring|rang] ;",
-    "chat",
-    "alarm didnt go off, sold the crib 40",
-  ],
-  [
+  "chat: alarm didnt go off, sold the crib 40": "[alarm|timer|phone didnt|never go_off|went_off|ring|rang] ;",
+  "chat: crib sold 225 cash, came down a bit":
     "[i|we? came|come|had_to_come down a_bit|a_little|a_hair|a_touch|a_smidge on_price|on_the_price|in_price|but_whatever?] !$|to",
-    "chat",
-    "crib sold 225 cash, came down a bit",
-  ],
-];
+});

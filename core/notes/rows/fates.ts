@@ -1,6 +1,6 @@
 import type { OwnerEffect } from "./hands.ts";
 import { INTEREST, SCARCE } from "./laments.ts";
-import type { Row } from "./table.ts";
+import { rowsOf } from "./row.ts";
 
 /** How a piece turned out. */
 export const COMES = "came_out|came_up|came_along|came_together|turned_out";
@@ -8,142 +8,59 @@ export const HOW =
   "so|really|very|pretty|super|absolutely|just|too|all|surprisingly|quite* <word> <word>? <word>?";
 
 /** What became of a piece beside a sale: a deal fell through, it is done, nobody wants it, it stays with us, is given away or broke. */
-export const FATES: readonly Row<OwnerEffect>[] = [
-  [
-    `<piece> [${COMES} ${HOW} ,|and|-|so|its|is|now*] <~finish>`,
-    "word",
-    "gave away the stool, bench came out lovely, finished",
-  ],
-  [
+export const FATES = rowsOf<OwnerEffect>({
+  "word: gave away the stool, bench came out lovely, finished": `<piece> [${COMES} ${HOW} ,|and|-|so|its|is|now*] <~finish>`,
+  "word: sale of the vanity fell thru":
     "[sale|deal|hold of|on|for <art>?] <piece> … fell_through|fell_thru|cancelled|canceled",
-    "word",
-    "sale of the vanity fell thru",
-  ],
-  [
+  "asked: sold dining set minus 1 chair 180":
     "<ofset>|<several> … [,|but? without|minus|but_not|except|excluding|no <piece>]",
-    "asked",
-    "sold dining set minus 1 chair 180",
-  ],
-  [
+  "word: the buffet is stained sealed and ready, calling it done":
     "!!<time> [is|are|all* <labor> <labor>|<done>|,|up|over* and|&|,] <~finish> ,|-|;",
-    "word",
-    "the buffet is stained sealed and ready, calling it done",
-  ],
-  [
+  "word: the hutch is painted up and done":
     "!!<time> [is|are|all* <labor>|<done> up|over? and|&] <~finish> ;",
-    "word",
-    "the hutch is painted up and done",
-  ],
-  [
+  "word: nightstands cleaned up and done, 45 min":
     "[is|are|all* <labor> <labor>|<done>|,|up|over* and|&|,] <~finish> ,|- took|took_me? <time> ;",
-    "word",
-    "nightstands cleaned up and done, 45 min",
-  ],
-  [
+  "word: mom says it sold, 75":
     "^ [<art>? <kin> says|said|texted|told_me|tells_me|called that?] it|the|<piece>",
-    "word",
-    "mom says it sold, 75",
-  ],
-  [
-    `^ [still? ${SCARCE}? ${INTEREST} yet|at_all? on|for|about|with <art>?] <piece> !!<piece>|<supply>|<time>|<miles>|<sell>|<buy>|<~buy> ,|so|and|-|.|;* … $`,
-    "word",
-    "no bites on the hutch so i cut it to 190",
-  ],
-  [
+  "word: no bites on the hutch so i cut it to 190": `^ [still? ${SCARCE}? ${INTEREST} yet|at_all? on|for|about|with <art>?] <piece> !!<piece>|<supply>|<time>|<miles>|<sell>|<buy>|<~buy> ,|so|and|-|.|;* … $`,
+  "word: hutch isnt moving so down to 190":
     "^ <art>? <piece> [is|was|just|still|has|been* isnt|aint|not|wasnt|hasnt|wont|never|doesnt moving|moved|selling|sell|budging|budge|sold|gone|move|going_anywhere|getting|gotten|had|seem_to_sell any|much|many|a|no? looks|bites|interest|messages|attention|offers|action|calls|views|traction|love|luck? yet|at_all|fast? so|,|.|;|and|-] !!<piece>|<supply>|<time>|<miles>|<sell>|<buy>|<~buy> … $",
-    "word",
-    "hutch isnt moving so down to 190",
-  ],
-  [
+  "word: put 50 from the desk sale on the loan":
     "<pay>|paid|sent|put|threw|rolled|moved … $ [of|from|out_of <art>|my|our|that|this? <piece>? profit|profits|money|cash|proceeds|sale|sales|earnings] to|on|toward|towards|at|into|straight|straight_to … loan",
-    "word",
-    "put 50 from the desk sale on the loan",
-  ],
-  [
+  "word: desk profit 120 straight to the loan":
     "^ [<art>|my|our? <piece>? profit|profits|money|cash|proceeds|sale|sales] ,? $ ,? went|goes|to|on|straight|straight_to|toward|towards|all* … loan",
-    "word",
-    "desk profit 120 straight to the loan",
-  ],
-  [
+  "word: threw the desk money, 120, at the loan":
     "^ threw|put|sent|rolled|paid [<art>|my|our? <piece>? profit|profits|money|cash|proceeds|sale|sales] ,? $ … loan",
-    "word",
-    "threw the desk money, 120, at the loan",
-  ],
-  [
+  "word: wife wants the hutch so its ours now":
     "^ [<art>? <kin> wants|wanted|loves|loved|claimed|likes|liked|fell_in_love_with] <art>? <piece> so|,|and|-|;* its|it_is|were|we_are|im|i_am|theyre|is? ours|staying|keeping|not_for_sale|not_selling|hers|his",
-    "word",
-    "wife wants the hutch so its ours now",
-  ],
-  [
+  "gifted: lamp went to the church rummage sale, no charge":
     "^ <art>? <piece> [went_to|gone_to|to|off_to <art>? <word>* ,|-? no_charge|for_free|free|for_nothing|as_a_donation|as_a_gift|free_of_charge] ;",
-    "gifted",
-    "lamp went to the church rummage sale, no charge",
-  ],
-  [
+  "gifted: bought chair 20 and gave it away":
     "<~buy> … <piece> … [,|and|then|so|but|.|&* i|we|just|later|straight_away|right_away* gave|gifted|handed|passed it|them|that|that_one|both|those|all? away|off|on|over|down|straight|right* to|away <art>? <kin>|<person>|<new>|<place>|neighbor|friend|church|shelter|charity?] ;",
-    "gifted",
-    "bought chair 20 and gave it away",
-  ],
   // "sold the lamp 20 and gave the bench to the church": no part of the sale.
-  [
+  "gifted: sold the lamp for 20 and gave the bench to the church":
     "<verb> … ,|and|then|so|.|but|plus|& i|we|also|just* [gave|handed|gifted|passed] my|our|<art>? <piece> away|to|down_to|on_to|over_to|along_to !!$",
-    "gifted",
-    "sold the lamp for 20 and gave the bench to the church",
-  ],
-  [
+  "scrapped: sold the lamp 20 then took the bench to the dump":
     "<verb> … ,|and|then|so|.|but|plus|& i|we|also|just* [took|hauled|carried|brought|drove|dragged|dropped|ran|lugged|dumped] my|our|<art>? <piece> off|out|away|over? to|at|to_the|at_the|off_at_the <art>? dump|landfill|tip|trash|curb|dumpster|transfer_station|scrapyard|scrap_yard|junkyard|burn_pile !!$",
-    "scrapped",
-    "sold the lamp 20 then took the bench to the dump",
-  ],
-  [
+  "gifted: handed the lamp down to my nephew":
     "^ i|we|just? [handed|passed] <art>? <piece> down|on|along|over to",
-    "gifted",
-    "handed the lamp down to my nephew",
-  ],
-  [
+  "word: lamp fell off the bench and smashed":
     "^ <art>? <piece> [fell|tipped|rolled|slid|got_knocked off|over|down|out? of|off? <art>? <piece>|<word>|<place>? and] smashed|shattered",
-    "word",
-    "lamp fell off the bench and smashed",
-  ],
-  [
+  "word: lamp fell off the bench and smashed, its garbage now":
     "smashed|shattered|<retire> … [,|-|so|and|.* its|it_is|theyre|is garbage|trash|junk|toast|done_for|a_goner|kindling|history|firewood|in_pieces|in_the_trash|in_the_dumpster now?] ;",
-    "word",
-    "lamp fell off the bench and smashed, its garbage now",
-  ],
-  [
+  "word: wife says were keeping the hutch":
     "^ [<kin> says|said|insists|decided|agrees that|so?] were|we|weve|we_are keeping|keep|kept",
-    "word",
-    "wife says were keeping the hutch",
-  ],
-  [
+  "word: decided were gonna keep the dresser":
     "^ [decided|reckon|figure|looks_like that|i? were|we_are|we|im|i_am|well|ill gonna|going_to?] keep|keeping",
-    "word",
-    "decided were gonna keep the dresser",
-  ],
-  [
+  "word: 19 miles dropping the desk off at danas":
     "<miles> [dropping|taking|running|hauling|bringing|delivering] <art>? <piece> off|over|up|down|back|out",
-    "word",
-    "19 miles dropping the desk off at danas",
-  ],
-  [
+  "word: 21 miles taking the lamp over to danas":
     "<miles> dropping|taking|running|hauling|bringing|delivering <art>? <piece> [off|over|up|down|back|out at|to|with? <art>|my? <new>|<person>|<kin>?] ;",
-    "word",
-    "19 miles dropping the desk off at danas",
-  ],
-  ["gifted <art>? [<new>|<kin>|<person>] <art>|both|all? <piece> !$", "word", "gifted nell the nightstands"],
-  [
+  "word: gifted nell the nightstands": "gifted <art>? [<new>|<kin>|<person>] <art>|both|all? <piece> !$",
+  "word: dumped the bench, its gone":
     "<retire> … [,|and|now|so|-* its|it_is|theyre|was|it|already|now* gone|taken already|now|in_an_hour|within_the_hour|same_day*] ;",
-    "word",
-    "dumped the bench, its gone",
-  ],
-  [
+  "word: scrapped the table, legs are rotted thru":
     "<retire> … <piece> ,|-|.|bc|because|cause|cuz|since? [<art>|its|his|the* legs|leg|frame|top|back|wood|veneer|seat|drawers|drawer|base|bottom|it|they is|are|was|were|had|has? too|all|so|just|completely|totally* rotted|rotten|rot|hopeless|wormy|moldy|mold|unsalvageable|unfixable|cracked|broken|shot|junk|gone|trashed|ruined|warped|a_goner|a_lost_cause|beyond_saving|beyond_repair|past_saving|full_of_worms|full_of_bugs|toast through|thru|out|away?] ;",
-    "word",
-    "scrapped the table, legs are rotted thru",
-  ],
-  [
+  "word: sold the desk, let it go for 140":
     "<sell> <art>? <piece> [,|-|and i|we? let|letting it|her|him|them|that go for|at] $",
-    "word",
-    "sold the desk, let it go for 140",
-  ],
-];
+});

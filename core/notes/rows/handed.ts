@@ -1,5 +1,5 @@
 import type { OwnerEffect } from "./hands.ts";
-import type { Row } from "./table.ts";
+import { rowsOf } from "./row.ts";
 
 const LENT_A_HAND =
   "helped|helps|carried|loaded|unloaded|hauled|lifted|moved|delivered|pitched_in|lent_a_hand|gave_me_a_hand";
@@ -8,95 +8,41 @@ const FOR_WORK =
   "for|to|toward|towards <art>|my|the? <supply>|<labor>|<service>|help|helping|trouble|time|loading|carrying|hauling|moving|parking|tolls";
 
 /** Money and pieces that change hands: who gives what to whom, and what is paid beside a piece. */
-export const HANDED: readonly Row<OwnerEffect>[] = [
-  [
+export const HANDED = rowsOf<OwnerEffect>({
+  "asked: dad gave me a toolbox and 20 bucks for gas":
     "^ [<art>? <kin>|<person>|<new> gave|handed me|us <art>? <supply> and|plus|+|& $ for <supply>]",
-    "asked",
-    "dad gave me a toolbox and 20 bucks for gas",
-  ],
-  [
+  "word: they paid me 90 for the class":
     "^ [<art>? <opinion>|<trait>|<plain>* they|he|she|<person>|<new>|<place>] paid|gave|sent me|us $ … for|from <art>? <any>? <stream>",
-    "word",
-    "they paid me 90 for the class",
-  ],
-  [
-    `^ [<art>? <kin>|<person>|<new> in_law? ${LENT_A_HAND} … i|we|so|and|,* paid|gave|slid|slipped|handed|tossed|owed him|her|them] $ !back`,
-    "help",
-    "my nephew helped 2 hrs, gave him 20",
-  ],
-  [
+  "help: my nephew helped 2 hrs, gave him 20": `^ [<art>? <kin>|<person>|<new> in_law? ${LENT_A_HAND} … i|we|so|and|,* paid|gave|slid|slipped|handed|tossed|owed him|her|them] $ !back`,
+  "help: bob sanded the desk for 2 hrs, gave him 40":
     "^ [<art>? <kin>|<person>|<new> <labor>|worked|worked_on|did … i|we|so|and|,* paid|gave|slid|slipped|handed|tossed|owed him|her|them] $ !back",
-    "help",
-    "bob sanded the desk for 2 hrs, gave him 40",
-  ],
-  [
-    `^ oh|and|so|plus|also|,* [he|she|they|buyer|<art>? <kin>|<person>|<new> gave|slipped|handed|paid|threw|tossed|sent|chipped_in me|us] $ extra|more? ${FOR_WORK}`,
-    "given",
-    "she gave me 10 for gas",
-  ],
-  [
+  "given: she gave me 10 for gas": `^ oh|and|so|plus|also|,* [he|she|they|buyer|<art>? <kin>|<person>|<new> gave|slipped|handed|paid|threw|tossed|sent|chipped_in me|us] $ extra|more? ${FOR_WORK}`,
+  "word: sold coffee table 85, gave him change for a 100":
     "[,|and|but|i|so|he|she|they* gave|had|made|got|needed|no|have him|her|them|me|<person>? change for|from|back|of <art>? $? bill?]",
-    "word",
-    "sold coffee table 85, gave him change for a 100",
-  ],
-  [
+  "word: desk 90, i gave him his change":
     "[,|and|but|i|so* gave|made|got|owed him|her|them|me|<person> <art>|his|her|their? change]",
-    "word",
-    "desk 90, i gave him his change",
-  ],
-  ["paid [with|w <art>? $ bill]", "word", "he paid with a 100 bill"],
-  [
+  "word: he paid with a 100 bill": "paid [with|w <art>? $ bill]",
+  "word: stuck the desk on the board 90":
     "put_a|stuck|threw|tossed|slapped <art>? <piece> [on the|our|my|a board]",
-    "word",
-    "stuck the desk on the board 90",
-  ],
-  ["<supply> [rental|rentals|hire]", "word", "carpet cleaner rental 35"],
-  [
-    `got|received $ [from <art>? him|her|them|<person>|<kin>|<new>] ${FOR_WORK}`,
-    "given",
-    "got 10 from her for gas",
-  ],
-  ["^ [<art>? !<kin> <new>|<person>] got $ for <art>? <piece>", "worker", "bob got 40 for the desk"],
-  [
+  "word: carpet cleaner rental 35": "<supply> [rental|rentals|hire]",
+  "given: got 10 from her for gas": `got|received $ [from <art>? him|her|them|<person>|<kin>|<new>] ${FOR_WORK}`,
+  "worker: bob got 40 for the desk": "^ [<art>? !<kin> <new>|<person>] got $ for <art>? <piece>",
+  "buyer: bob gave me 40 for the desk":
     "^ [<art>? !<kin> <new>|<person>] gave|handed|sent me|us $ <method>? for <art>? <piece>|it|them|this|that|both",
-    "buyer",
-    "bob gave me 40 for the desk",
-  ],
-  [
+  "giver: bob gave me a dresser":
     "^ [<art>? <kin>|<new>|<person>|<place> at|from|in|down? <art>? <place>|<plain>?] gave me|us <art>? <any>? <piece>",
-    "giver",
-    "bob gave me a dresser",
-  ],
-  ["^ [<art>? <kin>|<new>|<person>] gave me|us", "word", "bob gave me 20"],
-  [
+  "word: bob gave me 20": "^ [<art>? <kin>|<new>|<person>] gave me|us",
+  "word: kyle got 20 for helping with hutch":
     "^ [<new>|<person> got|gets] $ for help|helping|loading|moving|hauling|carrying",
-    "word",
-    "kyle got 20 for helping with hutch",
-  ],
-  [
+  "service: kyle got 20 for helping with hutch":
     "^ <new>|<person> got|gets $ for [help|helping|loading|moving|hauling|carrying]",
-    "service",
-    "kyle got 20 for helping with hutch",
-  ],
-  [
+  "word: my sister bought me lunch. glue 5 for the desk":
     "^ [<art>? <kin>|<person>|<new> <new>? bought|got|made|brought|treated|took me|us|everybody|everyone out? to|for? <art>? lunch|dinner|breakfast|supper|brunch|coffee|donuts|pizza|tacos|ice_cream|drinks|drink|beer|beers|burger|burgers|sandwich|sandwiches] !$",
-    "word",
-    "my sister bought me lunch. glue 5 for the desk",
-  ],
-  [
+  "word: my brother sold his truck for 4000, anyway i sold the bench for 35":
     "^ [<art>? <kin>|<person>|<new> sold|bought his|her|their <trait>|<opinion>* <supply>|<new>|<plain> for|at? $] !<piece>",
-    "word",
-    "my brother sold his truck for 4000, anyway i sold the bench for 35",
-  ],
-  ["^ [i|we was|were|got] sold", "asked", "i was sold a bad dresser for 60"],
-  [
+  "asked: i was sold a bad dresser for 60": "^ [i|we was|were|got] sold",
+  "word: went to an estate sale with my sister, bought a washstand 30":
     "went|stopped|drove|was|hit|been|out|headed|ran … [with|w <art>? <kin>|friend|buddy|neighbor|mate] ,|and|then|;",
-    "word",
-    "went to an estate sale with my sister, bought a washstand 30",
-  ],
-  [
+  "worker: sister bought a sofa 300 for her place":
     "<kin> … bought|got|picked_up … <piece> … [for her|his|their own|new? place|house|apartment|home|room|dorm|office]",
-    "worker",
-    "sister bought a sofa 300 for her place",
-  ],
-];
+});

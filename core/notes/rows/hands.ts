@@ -1,4 +1,4 @@
-import type { Row } from "./table.ts";
+import { rowsOf } from "./row.ts";
 
 /**
  * What is not the verb's own. "part": a part of a piece, spending on it; "supply": things for a piece; "service":
@@ -59,281 +59,113 @@ const BOARD = "app|apps|site|sites|website|group|page|board|boards|forum|classif
 const BEHIND_SERVICE = "fee|charge|cost?";
 
 /** Hands that are paid, what they do to a piece, and through what a piece went. */
-export const HANDS: readonly Row<OwnerEffect>[] = [
-  [
+export const HANDS = rowsOf<OwnerEffect>({
+  "help: tom next door helped carry it, gave him 10":
     "!!bought|sold|took ^ [<art>|two|2|my|our? <new>|<person>|<kin>|guy|guys|kid|kids <new>|<plain>|<person>|kid|kids|guys|next_door|down_the_street* helped|moved|carried|loaded|unloaded|hauled|lugged me|us|with|to|load|unload|carry|move|lift|haul|bring|get|it|them|that|in|out|up|upstairs|downstairs|off|the* <piece>? in|out|up|upstairs|downstairs|down* ,|and|so|-|.|i|we* gave|paid|tipped|slipped|handed|threw|pd him|her|them|em|<new>? <art>?] $ ;",
-    "help",
-    "tom next door helped carry it, gave him 10",
-  ],
-  [
-    `<~buy> … <piece> … $ ,|and|plus|+|&|-|.|;|for|<art>* [${BESIDE_PRICE} and|&|+? ${BESIDE_PRICE}?] was|came_to|:|at|for|another* $`,
-    "carried",
-    "bought chair 20, delivery 15",
-  ],
-  [
+  "carried: bought chair 20, delivery 15": `<~buy> … <piece> … $ ,|and|plus|+|&|-|.|;|for|<art>* [${BESIDE_PRICE} and|&|+? ${BESIDE_PRICE}?] was|came_to|:|at|for|another* $`,
+  "word: sold the desk to imani for 140, payment by transfer":
     "<~sell>|went … $ [,|-|and|.|with* payment|the_payment|payment_was|payment_came|paid by|via|in|with|through|as <art>?] <method> ;",
-    "word",
-    "sold the desk to imani for 140, payment by transfer",
-  ],
-  [
+  "held: promised the bench to my neighbor":
     "^ i|we|have|ive|weve|already|just* [promised] <art>? <piece> to !$",
-    "held",
-    "promised the bench to my neighbor",
-  ],
-  [
+  "word: told my husband to hold the hutch for nell":
     "^ [told|asked|let|reminded|texted|had|got|called <art>? <kin> know|that*] to? hold|holding|reserve|save|<~hold> !$",
-    "word",
-    "told my husband to hold the hutch for nell",
-  ],
-  [
+  "word: fabric for the chairs was 31.40, wifes card":
     "<supply>|<~buy>|<spend> … $ … [,|-|on|from|with|using|by|it_was|that_was* my|our|the|his|her? <theirs>] <method> ;",
-    "word",
-    "fabric for the chairs was 31.40, wifes card",
-  ],
-  [
+  "word: just talked to my wife, the dresser sold for 170":
     "^ [just|i|we* talked|spoke|chatted|checked to|with <art>? <kin> ,|and|-|:*] <piece>|the|it",
-    "word",
-    "just talked to my wife, the dresser sold for 170",
-  ],
-  ["^ [according_to <art>? <kin> ,?]", "word", "according to my husband the dresser sold for 170"],
-  [
+  "word: according to my husband the dresser sold for 170": "^ [according_to <art>? <kin> ,?]",
+  "word: my wife just told me the dresser sold for 170":
     "^ [<art>? <kin> just|also|now? told|tells|informed|corrected|texted|reminded me|us that|,|:*] <art>? <piece>",
-    "word",
-    "my wife just told me the dresser sold for 170",
-  ],
-  [
+  "word: desk done, my husband took the pics and put it up for 190":
     "<finish>|done|finished|<time> … [,|and|-|.* <art>? <kin>|<person>|i|we took|shot|did|snapped|wrote|made|edited|posed|staged|wrote_up|got the|some|a|my|its|few? pics|pictures|photos|pic|photo|ad|writeup|description|measurements for_it|of_it|of_them?]",
-    "word",
-    "desk done, my husband took the pics and put it up for 190",
-  ],
-  [
+  "word: drove 36 miles for a dresser that was already gone":
     "<miles> … [for|to|to_see|to_get|to_look_at|to_check_out|to_pick_up|after <art>? <piece> that|which|but|only|and|,* it|they? was|were|had|had_been|turned_out|wasnt|got|is already|been|just|long|to|be|even|not|worth* <~sell>|gone|junk|trash|taken|rotten|broken|garbage|there|real|fake|pending|claimed|rot|good|bad|it when|by|i|we|got|there|the|time*] ;",
-    "word",
-    "drove 36 miles for a dresser that was already gone",
-  ],
-  [
+  "word: sold the desk for 140 to imani, who paid by transfer":
     "to|from|by|for … [,? who|which|whom just|then|also|kindly|happily|promptly|all? paid|paid_me|paid_us|payed|settled|settled_up|handed_over|sent|sent_me for_it|it|me|us|the_money|the_rest|in_full|all? by|in|with|via|using|through? <art>?] <method> ;",
-    "word",
-    "sold the desk for 140 to imani, who paid by transfer",
-  ],
-  [
+  "word: sold the desk to imani, who paid me 140 by transfer":
     "to|by … [,? who|whom just|then|also|kindly|happily|promptly? paid|paid_me|paid_us|payed|gave|gave_me|handed_me|handed_over|sent|sent_me for_it|me|us|the_full? all?] $",
-    "word",
-    "sold the desk to imani, who paid me 140 by transfer",
-  ],
-  [
+  "word: paint 16, did both":
     "<supply> … $ [,|-|and? it? did|does|covered|covers|used_on|used_it_on|was_enough_for|enough_for|good_for] <ofthem>",
-    "word",
-    "paint 16, did both",
-  ],
-  ["[,|-|and? used|using|with? my|the|a] <method>", "word", "paint for dresser 31.20, used the card"],
-  [
+  "word: paint for dresser 31.20, used the card": "[,|-|and? used|using|with? my|the|a] <method>",
+  "service: paid the guys 40 to bring the hutch over":
     "paid|pd|gave|slipped|handed <art>? <new>|<person>|<kin>? $ to [bring|get|drive|take|drop|help_bring|help_move|help_load] <art>? <piece>",
-    "service",
-    "paid the guys 40 to bring the hutch over",
-  ],
-  [
+  "word: dana transferred a 60 deposit for the dresser":
     "[transferred|wired|mailed|deposited|sent_over|sent me|us|over?] <art>? $ deposit|down_payment|down|to_hold",
-    "word",
-    "dana transferred a 60 deposit for the dresser",
-  ],
-  [
+  "word: cane 38, and i should mention that it is for the chairs":
     "<supply> … [,|-|.|;|and* i|we|please|let_me should|must|will|want_to|ought_to|just* say|mention|add|note|point_out|stress that? that|this|it|its|they|thats|theyre is|are|was|were? all?] for|on <art>? <piece>",
-    "word",
-    "cane 38, and i should mention that it is for the chairs",
-  ],
-  [
+  "help: credenza went for 210 and we gave the delivery dude 15":
     "i|we|and|, [gave|slipped|tipped|paid|handed the|a|an|my|our|his|her? delivery|moving|neighbor|neighbors|next_door|truck dude|guy|kid|man|fella|fellow|boy|guys|dudes|kids|boys] $",
-    "help",
-    "credenza went for 210 and we gave the delivery dude 15",
-  ],
-  [
+  "help: tipped the loader 10":
     "^ i|we|just? [tipped <art>|my|our? !me|us delivery_guy|delivery_man|moving|two|2? guy|guys|movers|mover|loader|loaders|helper|helpers|driver|kid|kids who|that|for|at? <word>? <word>? <word>?] $ <method>? ;",
-    "help",
-    "tipped the loader 10",
-  ],
-  ["^ [<new>] tipped me|us", "word", "marge tipped me 5"],
-  [
-    `^ plus|and|also|oh|then* <art>? <new>|<person> tipped me|us? $ [${TIPPED_FOR}`,
-    "word",
-    "she tipped 10 for loading",
-  ],
-  [
-    `plus|and|also|then <art>? <new>|<person>|he|she|they tipped me|us? $ [${TIPPED_FOR}`,
-    "word",
-    "vanity sold 160 plus she tipped 10 for loading",
-  ],
-  [`tipped me|us $ [${TIPPED_FOR}`, "word", "tipped me 10 for loading"],
-  [`got|was|were|been|getting tipped $ [${TIPPED_FOR}`, "word", "got tipped 10 for delivery"],
-  ["^ <art>? <trait>* <piece> [got] another|<time>", "word", "dresser got another 45 minutes today"],
-  ["^ but|so|and|then* i|we? [got] <time> on|in", "word", "got 2 hours in on the bookcase"],
-  ["<time> … [with|w <art>? <kin>]", "word", "desk 5 hrs with dad"],
-  [
-    `!!gave|paid|tipped|slipped|owe ^ [<art>|<kin>|<person>|<new>* helped|helps|was_helping|gave_me_a_hand me|us out|with|to* ${TO_WORK}?] … <time>`,
-    "word",
-    "my neighbor helped me sand the table 2h",
-  ],
-  ["^ [<art>? <kin> and|& i|me|myself] <labor> … <time>", "word", "my son and i sanded the desk 2h"],
-  ["^ [me|i|myself and|& <art>? <kin>] <labor> … <time>", "word", "me and dad stripped the table 3h"],
-  [
-    `^ had|got|made|let [<art>? <kin>] to? <labor> … <time>`,
-    "ours",
-    "had my son sanding the table for 45 min",
-  ],
-  ["<time>|<miles> … by [<art>? <kin>] ;", "ours", "2h on the desk by mom"],
-  [
+  "word: marge tipped me 5": "^ [<new>] tipped me|us",
+  "word: she tipped 10 for loading": `^ plus|and|also|oh|then* <art>? <new>|<person> tipped me|us? $ [${TIPPED_FOR}`,
+  "word: vanity sold 160 plus she tipped 10 for loading": `plus|and|also|then <art>? <new>|<person>|he|she|they tipped me|us? $ [${TIPPED_FOR}`,
+  "word: tipped me 10 for loading": `tipped me|us $ [${TIPPED_FOR}`,
+  "word: got tipped 10 for delivery": `got|was|were|been|getting tipped $ [${TIPPED_FOR}`,
+  "word: dresser got another 45 minutes today": "^ <art>? <trait>* <piece> [got] another|<time>",
+  "word: got 2 hours in on the bookcase": "^ but|so|and|then* i|we? [got] <time> on|in",
+  "word: desk 5 hrs with dad": "<time> … [with|w <art>? <kin>]",
+  "word: my neighbor helped me sand the table 2h": `!!gave|paid|tipped|slipped|owe ^ [<art>|<kin>|<person>|<new>* helped|helps|was_helping|gave_me_a_hand me|us out|with|to* ${TO_WORK}?] … <time>`,
+  "word: my son and i sanded the desk 2h": "^ [<art>? <kin> and|& i|me|myself] <labor> … <time>",
+  "word: me and dad stripped the table 3h": "^ [me|i|myself and|& <art>? <kin>] <labor> … <time>",
+  "ours: had my son sanding the table for 45 min": `^ had|got|made|let [<art>? <kin>] to? <labor> … <time>`,
+  "ours: 2h on the desk by mom": "<time>|<miles> … by [<art>? <kin>] ;",
+  "word: paid 90 down on the loan":
     "paid|pd|put|sent|threw|paying $ [down on|toward|towards] <art>? <any>? loan",
-    "word",
-    "paid 90 down on the loan",
-  ],
-  [
-    `paid|gave|pd|slipped|handed|tipped|tossed [<art>? <new>|<person>|<kin> <new>|<person>? next_door|down_the_street|across_the_street|down_the_road?] $ for|to|on|in ${WHAT_FOR}`,
-    "word",
-    "gave bob 15 for gas",
-  ],
-  [
+  "word: gave bob 15 for gas": `paid|gave|pd|slipped|handed|tipped|tossed [<art>? <new>|<person>|<kin> <new>|<person>? next_door|down_the_street|across_the_street|down_the_road?] $ for|to|on|in ${WHAT_FOR}`,
+  "help: 15 to the lad who helped lift":
     "^ $ to|for [<art>? <person>|<new> who|that|for helped|helping|lifted|carried|carrying|loaded|drove|moved|lifting <word>? <word>? <word>?] ;",
-    "help",
-    "15 to the lad who helped lift",
-  ],
-  [
+  "help: paid bob 40 for 2 hrs of sanding":
     "paid|gave|pd|slipped|handed|tossed|tipped|sent … $ for <art>? [<grain> of|worth|at? his|her|their? work|help|labor|time|<labor>|<service>* on|with|at?]",
-    "help",
-    "paid bob 40 for 2 hrs of sanding",
-  ],
-  [
+  "service: paid joe 20 to haul it":
     "paid|gave|pd|slipped|handed|tipped <art>? <word>|<person>|<kin>? $ to|for [haul|move|carry|load|lift|deliver|transport|helping|hauling|moving|carrying|loading|lifting|delivering carry|load|move|lift|haul|me|us|out|with?] it|them|that",
-    "service",
-    "paid joe 20 to haul it",
-  ],
-  [
+  "service: paid joe 20 for helping me":
     "paid|gave|pd|slipped|handed|tipped <art>? <word>|<person>|<kin>? $ for [helping carry|load|move|lift|haul|me|us|out?] ;",
-    "service",
-    "paid joe 20 for helping me",
-  ],
-  [
-    `paid|gave|pd|slipped|handed $ [to <art>? <new>|<kin>|<person>] for|to|on|in ${WHAT_FOR}`,
-    "word",
-    "paid 15 to bob for moving hutch",
-  ],
-  [
-    `^ $ <method>? [to <art>? <new>|<kin>|<person>] for|to ${WHAT_FOR}`,
-    "word",
-    "20 to kyle for loading hutch",
-  ],
-  [
+  "word: paid 15 to bob for moving hutch": `paid|gave|pd|slipped|handed $ [to <art>? <new>|<kin>|<person>] for|to|on|in ${WHAT_FOR}`,
+  "word: 20 to kyle for loading hutch": `^ $ <method>? [to <art>? <new>|<kin>|<person>] for|to ${WHAT_FOR}`,
+  "service: 20 to kyle for loading hutch":
     "^ $ <method>? to <art>? <new>|<kin>|<person> for|to [helping|loading|moving|hauling|<labor>]",
-    "service",
-    "20 to kyle for loading hutch",
-  ],
-  [
-    "got|received|made $ for [<labor>|<service>] <art>? <piece>",
-    "worker",
-    "got 40 for fixing a chair for june",
-  ],
-  ["^ i|we? had|got|have|getting it|them|that|these [<service>]", "service", "had it reupholstered, 140"],
-  [
+  "worker: got 40 for fixing a chair for june": "got|received|made $ for [<labor>|<service>] <art>? <piece>",
+  "service: had it reupholstered, 140": "^ i|we? had|got|have|getting it|them|that|these [<service>]",
+  "word: dresser painted by sam 40":
     "^ <art>? <piece> was|got|is? <service>|<labor> [by !hand|me|us|myself|brush <art>? <trait>* <new>|<person>|<plain>|neighbor|friend] for|,? $ ;",
-    "word",
-    "dresser painted by sam 40",
-  ],
-  [
+  "service: dresser painted by sam 40":
     "^ <art>? <piece> was|got|is? [<service>|<labor>] by !hand|me|us|myself|brush <art>? <trait>* <new>|<person>|<plain>|neighbor|friend for|,? $ ;",
-    "service",
-    "dresser painted by sam 40",
-  ],
-  [
-    `<piece> [<service>|delivery|shipping cost|was|ran|came_to me|us?] $`,
-    "service",
-    "desk delivery cost me 20",
-  ],
-  [
-    `^ <art>? [${CARRYING} ${BEHIND_SERVICE}] $ for|on|of|to? <art>? <piece>`,
-    "service",
-    "delivery 20 for desk",
-  ],
-  [
-    `^ $ [${CARRYING} ${BEHIND_SERVICE}] for|on|of|to <art>? <piece>`,
-    "service",
-    "35 delivery for the armoire",
-  ],
-  [
-    `^ <art>? [${CARRYING} ${BEHIND_SERVICE}] for|on|of|to <art>? <piece> $`,
-    "service",
-    "delivery on desk 20",
-  ],
-  [
-    `paid|pd|spent for|on <art>? [${CARRYING}] of|on|for <art>? <trait>* <piece> $`,
-    "service",
-    "paid for delivery of the sideboard 35",
-  ],
-  [
-    `paid|pd|spent|gave $ for|on <art>? [${CARRYING}] of|on|for <art>? <piece>`,
-    "service",
-    "paid 15 for delivery of desk",
-  ],
-  ["[key|keys|glass|foam|board made|cut|copied|recut]", "supply", "got key cut for desk 12"],
-  [
+  "service: desk delivery cost me 20": `<piece> [<service>|delivery|shipping cost|was|ran|came_to me|us?] $`,
+  "service: delivery 20 for desk": `^ <art>? [${CARRYING} ${BEHIND_SERVICE}] $ for|on|of|to? <art>? <piece>`,
+  "service: 35 delivery for the armoire": `^ $ [${CARRYING} ${BEHIND_SERVICE}] for|on|of|to <art>? <piece>`,
+  "service: delivery on desk 20": `^ <art>? [${CARRYING} ${BEHIND_SERVICE}] for|on|of|to <art>? <piece> $`,
+  "service: paid for delivery of the sideboard 35": `paid|pd|spent for|on <art>? [${CARRYING}] of|on|for <art>? <trait>* <piece> $`,
+  "service: paid 15 for delivery of desk": `paid|pd|spent|gave $ for|on <art>? [${CARRYING}] of|on|for <art>? <piece>`,
+  "supply: got key cut for desk 12": "[key|keys|glass|foam|board made|cut|copied|recut]",
+  "word: bob charged 60 to reupholster chair":
     "^ [<new>|<person> charged|billed me|us?] $ to|for <service>|<labor>",
-    "word",
-    "bob charged 60 to reupholster chair",
-  ],
-  [
+  "word: welder charged 35 to cut a shelf for the hutch":
     "charged|billed me|us? $ [to cut|make|build|weld|turn|<labor> <art>? <piece>|<part> for] <art>? <piece>",
-    "word",
-    "welder charged 35 to cut a shelf for the hutch",
-  ],
-  [
+  "service: bob charged 60 to reupholster chair":
     "charged|billed me|us? $ to|for [<service>|<labor>] <art>? <piece>",
-    "service",
-    "bob charged 60 to reupholster chair",
-  ],
-  [`<sell>|<buy>|<supply> … [on|thru|through|over|off <art>? ${BOARD}]`, "word", "sold desk 140 on the app"],
-  ["refunded|refunding|reimbursed [<new>|<person>|<kin>] $", "word", "refunded lucy 15 bench"],
-  ["<sell> … $ ,? [less] <art>? $ in? fee|fees|commission", "word", "sold dresser 210 less a 6.30 fee"],
-  ["<sell> … $ ,? [less] <art>? fee|fees of|: $", "word", "sold dresser 210 less fees of 6.30"],
-  ["paid|spent $ at <art>? [dump|landfill|transfer_station|tip]", "cost", "paid 12 at the dump"],
+  "word: sold desk 140 on the app": `<sell>|<buy>|<supply> … [on|thru|through|over|off <art>? ${BOARD}]`,
+  "word: refunded lucy 15 bench": "refunded|refunding|reimbursed [<new>|<person>|<kin>] $",
+  "word: sold dresser 210 less a 6.30 fee": "<sell> … $ ,? [less] <art>? $ in? fee|fees|commission",
+  "word: sold dresser 210 less fees of 6.30": "<sell> … $ ,? [less] <art>? fee|fees of|: $",
+  "cost: paid 12 at the dump": "paid|spent $ at <art>? [dump|landfill|transfer_station|tip]",
   // One cost over several.
-  [
+  "word: knobs 18, split between the desk and the dresser":
     "<supply> … [,|-|(|and? split|divided|shared|spread|halved|used|goes it|them|that? evenly|equally|half_and_half|50/50|up? between|across|over|among|on|for|by|with both? :?] <art>? <piece>",
-    "word",
-    "knobs 18, split between the desk and the dresser",
-  ],
-  [
+  "word: paint 30 half for the desk and half for the hutch":
     "<supply> … [,|-|(? half|half_of_it|half_of_them|some|part for|on|to|went_to|goes_to] <art>? <piece> ,|and|&* half|other_half|the|some|rest",
-    "word",
-    "paint 30 half for the desk and half for the hutch",
-  ],
-  [
+  "word: paint 24 some for the desk and some for the hutch":
     "<supply> … <piece> [,|and|&|+* the? half|other_half|other|rest|some for|on|to|went_to|goes_to] <art>? <piece>",
-    "word",
-    "paint 30 half for the desk and half for the hutch",
-  ],
-  ["<supply> $ [put|used|went on|for|into] <art>? <piece>", "word", "bought knobs 22.50 put on vanity"],
-  [
+  "word: bought knobs 22.50 put on vanity": "<supply> $ [put|used|went on|for|into] <art>? <piece>",
+  "help: had a guy weld the bar cart 35":
     "[had|have|got|hired|paid <art>? <person>|<kin>|<new> <new>? to? weld|fix|repair|paint|sand|strip|refinish|reupholster|recane|cane|redo|clean|build|cut|move|haul|deliver|load] <art>? <piece> !done",
-    "help",
-    "had a guy weld the bar cart 35",
-  ],
-  [
+  "service: slipped my cousin 20 for loading the hutch":
     "paid|gave|pd|slipped|handed|tipped|tossed !me|us … $ for|to [loading|hauling|carrying|moving|lifting|unloading|lugging] <art>? <piece>",
-    "service",
-    "slipped my cousin 20 for loading the hutch",
-  ],
-  [
+  "service: gave bob 15 for sanding":
     "paid|gave|pd|slipped|handed|tipped|tossed !me|us … $ for|to [!<supply> <labor>|<service>] ;",
-    "service",
-    "gave bob 15 for sanding",
-  ],
-  [
+  "service: dropped the settee at the upholsterer, paid 150 up front":
     "dropped|dropped_off|took|brought|left|sent <art>? <piece> off? at|to|with <art>? [upholsterer|refinisher|restorer|welder|caner|glazier|glass_shop|frame_shop|machine_shop|upholstery_shop|stripper]",
-    "service",
-    "dropped the settee at the upholsterer, paid 150 up front",
-  ],
-  [
+  "help: desk pickup cost me 60":
     "^ <art>? [<piece> pickup|pick_up|transport|haul|hauling] cost|costs|ran|set|came_to me|us|back|to* $",
-    "help",
-    "desk pickup cost me 60",
-  ],
-  ["[rented|renting|hired|leased] <art>? <supply>", "word", "rented a truck 45 to get the hutch"],
-];
+  "word: rented a truck 45 to get the hutch": "[rented|renting|hired|leased] <art>? <supply>",
+});

@@ -1,5 +1,5 @@
 import { BACKED_OUT } from "../words/deals.ts";
-import type { Row } from "./table.ts";
+import { rowsOf } from "./row.ts";
 import { tableOf } from "./table.ts";
 
 const COUPON = "coupon|discount|rebate|voucher";
@@ -16,91 +16,39 @@ const SHOP = "the? store|shop|hardware_store|they";
  * so much "more" or "less"; "half" of it was for the piece behind it; it was for that piece "also"; it is "split" over
  * the pieces said; what was sold is "undone", or its "buyer" was another; what is held goes for another price, as "agreed".
  */
-const ROWS: readonly Row<"more" | "less" | "half" | "also" | "split" | "undone" | "buyer" | "agreed">[] = [
-  [
+const ROWS = rowsOf<"more" | "less" | "half" | "also" | "split" | "undone" | "buyer" | "agreed">({
+  "half: half of that was for the stool":
     "^ [half of? that|thats|those|it|its|the|them|this <supply>? is|was|were|went|goes|go? for|on|to|with] <art>? <piece> ;",
-    "half",
-    "half of that was for the stool",
-  ],
-  [
+  "also: used it on the vanity too":
     "^ [i|we? used|put|also? some|it|that|the_rest|rest? of? it|that? on|for|in] <art>? <piece> too|as_well|also ;",
-    "also",
-    "used it on the vanity too",
-  ],
-  [
+  "also: that was for the vanity too":
     "^ [that|it|those|this was|were|is|goes|went for|on] <art>? <piece> too|as_well|also split|share|divide? it|that? half_and_half|evenly? ;",
-    "also",
-    "that was for the vanity too",
-  ],
-  [
+  "split: split it between the desk and the vanity":
     "^ [split|divide|share|spread it|that|those|them|this|the? <supply>? evenly|equally|up|half_and_half|50/50? between|across|over|among|on|with|for|to]",
-    "split",
-    "split it between the desk and the vanity",
-  ],
-  [
+  "buyer: it was joe who bought it, mixed them up":
     "^ [it_was|that_was|it|that was? the|my|a? <new>|<person>|<kin> who|that bought|took|got|grabbed|purchased|picked_up it|that|them? >] ;",
-    "buyer",
-    "it was joe who bought it, mixed them up",
-  ],
-  [
+  "agreed: the agreed price was 240 not 250":
     "^ [no|nope|wait|actually|sorry|oops|well|ok|and* the|our* we|he|she|they|you|both|ive? agreed|agreed_on|agreed_to|agreed_at|settled_on|settled_at price|on|to|at|was|is|for|a|of|should_be* $ total|in_total|all_in|altogether? not|instead_of? $?] ;",
-    "agreed",
-    "the agreed price was 240 not 250",
-  ],
-  [
+  "agreed: no we said 240":
     "^ [no|nope|wait|actually|sorry|oops|well* we|i|she|he|they said $ total|in_total|all_in|altogether|for_it? not|instead_of? $?] ;",
-    "agreed",
-    "no we said 240",
-  ],
-  ["^ [add $ to|on that|it|the_price|the_total] ;", "more", "add 5 to that"],
-  ["^ [add|plus|and the? $ for|in? the? tax|sales_tax] ;", "more", "plus 2 tax"],
-  ["^ [add $ tax to|on that|it] ;", "more", "add 2.50 tax to it"],
-  ["^ [it_was|that_was? $ more_than that|it|i_said] ;", "more", "5 more than that"],
-  ["^ [it_was|that_was $ more] ;", "more", "it was 5 more"],
-  ["^ [it_was|that_was? $ less_than that|it|i_said] ;", "less", "2 less than that"],
-  ["^ [it_was|that_was $ less] ;", "less", "it was 5 less"],
-  [
-    `^ [${WE_WHO} returned|took_back|brought_back ${SOME_OF} <supply> ${THEN} got|gave|refunded me|us? a? $ back|refund|refunded|credit|store_credit?] ;`,
-    "less",
-    "returned two of the pulls, got 8.10 back",
-  ],
-  [
-    `^ [${WE_WHO} returned|took_back|brought_back ${SOME_OF} <supply> ${THEN} $ back|refund|refunded|credit|store_credit] ;`,
-    "less",
-    "returned one of the brackets, 3 refunded",
-  ],
-  [
-    `^ [${WE_WHO} took|brought ${SOME_OF} <supply> back ${THEN} got|gave|refunded me|us? a? $ back|refund|refunded|credit|store_credit?] ;`,
-    "less",
-    "brought the varnish back and they gave me 22",
-  ],
-  [
-    `^ [${SHOP} refunded me|us? $ for|on ${SOME_OF} <supply>] ;`,
-    "less",
-    "store refunded me 9 for the wrong knobs",
-  ],
-  [
-    `^ [${SHOP} gave me|us? $ back for|on ${SOME_OF} <supply>] ;`,
-    "less",
-    "the store gave me 8.20 back for two knobs",
-  ],
-  [`^ [minus|less the|a|my? $ for|with|from? a|the|my? ${COUPON}] ;`, "less", "minus the 5 coupon"],
-  [`^ [$ off|less with|from|for a|the|my? ${COUPON}] ;`, "less", "5 off with the coupon"],
-  [
-    `^ [${OFF}* the? she|he|they|buyer|guy|lady ${BACKED_OUT} at_the_door|last_minute|at_the_last_minute|after_all|again|in_the_end|on_me?] ;`,
-    "undone",
-    "never mind, she changed her mind at the door",
-  ],
-  [
+  "more: add 5 to that": "^ [add $ to|on that|it|the_price|the_total] ;",
+  "more: plus 2 tax": "^ [add|plus|and the? $ for|in? the? tax|sales_tax] ;",
+  "more: add 2.50 tax to it": "^ [add $ tax to|on that|it] ;",
+  "more: 5 more than that": "^ [it_was|that_was? $ more_than that|it|i_said] ;",
+  "more: it was 5 more": "^ [it_was|that_was $ more] ;",
+  "less: 2 less than that": "^ [it_was|that_was? $ less_than that|it|i_said] ;",
+  "less: it was 5 less": "^ [it_was|that_was $ less] ;",
+  "less: returned two of the pulls, got 8.10 back": `^ [${WE_WHO} returned|took_back|brought_back ${SOME_OF} <supply> ${THEN} got|gave|refunded me|us? a? $ back|refund|refunded|credit|store_credit?] ;`,
+  "less: returned one of the brackets, 3 refunded": `^ [${WE_WHO} returned|took_back|brought_back ${SOME_OF} <supply> ${THEN} $ back|refund|refunded|credit|store_credit] ;`,
+  "less: brought the varnish back and they gave me 22": `^ [${WE_WHO} took|brought ${SOME_OF} <supply> back ${THEN} got|gave|refunded me|us? a? $ back|refund|refunded|credit|store_credit?] ;`,
+  "less: store refunded me 9 for the wrong knobs": `^ [${SHOP} refunded me|us? $ for|on ${SOME_OF} <supply>] ;`,
+  "less: the store gave me 8.20 back for two knobs": `^ [${SHOP} gave me|us? $ back for|on ${SOME_OF} <supply>] ;`,
+  "less: minus the 5 coupon": `^ [minus|less the|a|my? $ for|with|from? a|the|my? ${COUPON}] ;`,
+  "less: 5 off with the coupon": `^ [$ off|less with|from|for a|the|my? ${COUPON}] ;`,
+  "undone: never mind, she changed her mind at the door": `^ [${OFF}* the? she|he|they|buyer|guy|lady ${BACKED_OUT} at_the_door|last_minute|at_the_last_minute|after_all|again|in_the_end|on_me?] ;`,
+  "undone: didn't happen, deal fell apart":
     "^ [it|that|sale|deal? didnt|did_not|never happen|happened|go_through|close ,|.|-? the|that? sale|deal|it|she|he|they fell_through|fell_apart|fell|backed_out|flaked|bailed through|apart?] ;",
-    "undone",
-    "didn't happen, deal fell apart",
-  ],
-  [
-    `^ [${OFF}* it|that|this|sale|deal|the_sale? didnt|did_not|never happen|happened|go_through|close after_all?] ;`,
-    "undone",
-    "didn't happen",
-  ],
-];
+  "undone: didn't happen": `^ [${OFF}* it|that|this|sale|deal|the_sale? didnt|did_not|never happen|happened|go_through|close after_all?] ;`,
+});
 
 export const newest = tableOf(ROWS);

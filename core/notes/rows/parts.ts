@@ -1,204 +1,97 @@
 import { TO_WORK } from "../words/labors.ts";
 import type { OwnerEffect } from "./hands.ts";
-import type { Row } from "./table.ts";
+import { rowsOf } from "./row.ts";
 
 /** Parts of a piece, things for it, services on it and who gets money for them; supplies named by their size. */
-export const PARTS: readonly Row<OwnerEffect>[] = [
-  ["^ <time> on|for? <art>? <piece> [<part>|hardware <part>?] ;", "word", "30 min dresser hardware"],
-  [
+export const PARTS = rowsOf<OwnerEffect>({
+  "word: 30 min dresser hardware": "^ <time> on|for? <art>? <piece> [<part>|hardware <part>?] ;",
+  "part: bought mirror mounting kit 9":
     "[<piece> mounting|mount|repair|assembly|hanging|replacement|touch_up kit|kits|hardware|set]",
-    "part",
-    "bought mirror mounting kit 9",
-  ],
-  ["bought|buy|ordered <art>? [<piece> back|backs] $", "part", "bought dresser back 12"],
-  ["<sell>|<list> <art>? [<piece> <part> <part>?] !<piece>", "asked", "sold desk legs 12"],
-  [
+  "part: bought dresser back 12": "bought|buy|ordered <art>? [<piece> back|backs] $",
+  "asked: sold desk legs 12": "<sell>|<list> <art>? [<piece> <part> <part>?] !<piece>",
+  "asked: sold the mirror off the dresser 30":
     "<sell>|<list> <art>? [<part>|<things>|<supply>|<piece> of|off|off_of|from <art>? <piece>]",
-    "asked",
-    "sold the mirror off the dresser 30",
-  ],
-  ["<~finish> <art>? [<part> <part>?] of|on <art>? <piece>", "labor", "finished the top of the desk 1h"],
-  [
+  "labor: finished the top of the desk 1h": "<~finish> <art>? [<part> <part>?] of|on <art>? <piece>",
+  "word: reupholstered the bench seat myself, 3 hrs":
     "<labor> up|down|out|off? <art>? <piece> [<part> <part>?] !$ … <time>",
-    "word",
-    "reupholstered the bench seat myself, 3 hrs",
-  ],
-  ["<~finish> <art>? <piece> [<workpart>] !$", "labor", "finished the desk legs"],
-  ["[<piece> <part> <part>?] !<piece>|<~finish>", "part", "bought desk drawer 12"],
-  ["<labor> <art>? [<part> <part>? of|on <art>?] <piece>", "word", "stripped the top of the desk, 2h"],
+  "labor: finished the desk legs": "<~finish> <art>? <piece> [<workpart>] !$",
+  "part: bought desk drawer 12": "[<piece> <part> <part>?] !<piece>|<~finish>",
+  "word: stripped the top of the desk, 2h": "<labor> <art>? [<part> <part>? of|on <art>?] <piece>",
   // A part of what was spoken of is no piece.
-  [
+  "word: refinished the top, 2h15":
     "<labor> [the|its|all|both|inner|outer* top|tops|drawer|drawers|seat|seats|front|fronts|sides|edges|trim] ,|-|for|about|took* <time>",
-    "word",
-    "refinished the top, 2h15",
-  ],
-  [
-    `<time> … to ${TO_WORK} <art>? [<part> <part>? of|on <art>?] <piece>`,
-    "word",
-    "it took me an hour and fifteen to fix the drawer on the desk",
-  ],
-  ["[<part> <part>? of|off <art>? <piece>] !<~finish>", "part", "bought base of a dresser 20"],
-  [
+  "word: it took me an hour and fifteen to fix the drawer on the desk": `<time> … to ${TO_WORK} <art>? [<part> <part>? of|on <art>?] <piece>`,
+  "part: bought base of a dresser 20": "[<part> <part>? of|off <art>? <piece>] !<~finish>",
+  "supply: bought seat for chair 20":
     "<~buy>|<spend>|got|paid|ordered <art>? [<trait>|<plain>|<opinion>|replacement|new|used|spare|matching|extra|some|more* <part> <part>?] for|to|on <art>? <piece>",
-    "supply",
-    "bought seat for chair 20",
-  ],
-  [
+  "supply: bought a new shade for it 14":
     "<~buy>|<spend>|got|ordered|needed <art>? [<trait>|<plain>|<opinion>|replacement|new|used|spare|matching|extra|some|more* <part>|<spare> <part>?] for it|them",
-    "supply",
-    "bought a new shade for it 14",
-  ],
-  [
+  "supply: fresh shade was 12":
     "^ i|we? <~buy>|ordered|needed|installed|put|added? <art>|some|#? [new|fresh|replacement|spare <part> <part>?] ,|was|were|for|at|cost|came_to|ran* $",
-    "supply",
-    "fresh shade was 12",
-  ],
-  ["^ i|we? [replaced <art>? <part> <part>?] ,|for|was* $", "part", "replaced the shade, 12"],
-  ["<supply> for <art>|its|that [<part> <part>?] !<part>", "word", "foam for the seat too, 9"],
-  [
+  "part: replaced the shade, 12": "^ i|we? [replaced <art>? <part> <part>?] ,|for|was* $",
+  "word: foam for the seat too, 9": "<supply> for <art>|its|that [<part> <part>?] !<part>",
+  "supply: bought stuff for desk 20":
     "<~buy>|<spend>|got|paid|ordered <art>? [some|more|a_few|few|other? <things>] for|to|on <art>? <piece>",
-    "supply",
-    "bought stuff for desk 20",
-  ],
-  [
+  "supply: new back panel for the armoire 11.25":
     "^ <art>? [<trait>|<plain>|back|replacement|new|used|spare|matching|extra* <part> <part>?] for|to|on <art>? <piece>",
-    "supply",
-    "new back panel for the armoire 11.25",
-  ],
-  ["^ <art>? [<spare>] for|to|on|in <art>? <piece>", "supply", "replacement mirror for the vanity 30"],
-  [
+  "supply: replacement mirror for the vanity 30": "^ <art>? [<spare>] for|to|on|in <art>? <piece>",
+  "supply: bought a replacement mirror for the vanity 30":
     "<~buy>|<spend>|got|paid|ordered <art>? [<spare>] for|to|on|in <art>? <piece>",
-    "supply",
-    "bought a replacement mirror for the vanity 30",
-  ],
-  [
-    "^ [some|more|a_few|few|other? <things>] for|to|on <art>? <piece>",
-    "supply",
-    "stuff for the secretary 13",
-  ],
-  ["for|to|on <art>? <piece> [back|backs|<part> <part>?]", "word", "hardboard 6 for the bench back"],
-  ["[<supply> <word>? kit|kits|set|pack|refill|refills] !me|us", "supply", "wax refill kit 6"],
-  ["<list> <art>? <piece> [ad|listing|post] $", "asked", "uploaded wardrobe ad 210"],
-  [
+  "supply: stuff for the secretary 13": "^ [some|more|a_few|few|other? <things>] for|to|on <art>? <piece>",
+  "word: hardboard 6 for the bench back": "for|to|on <art>? <piece> [back|backs|<part> <part>?]",
+  "supply: wax refill kit 6": "[<supply> <word>? kit|kits|set|pack|refill|refills] !me|us",
+  "asked: uploaded wardrobe ad 210": "<list> <art>? <piece> [ad|listing|post] $",
+  "fee: ad for the dresser 12":
     "^ <art>? [ad|ads|paper_ad|newspaper_ad|flyer|flyers|boost|promo|promotion|bump] for|on <art>? <piece> $",
-    "fee",
-    "ad for the dresser 12",
-  ],
-  [
+  "fee: desk listing fee 3":
     "[<piece> fee|fees|ad|listing_fee|boost|bump] !at|went_live|live|goes_live|is_live|back_up",
-    "fee",
-    "desk listing fee 3",
-  ],
-  ["^ <art>? [bank] charged|dinged|fined|docked|took|kept me|us? <art>? $", "fee", "bank dinged me 12"],
-  [
+  "fee: bank dinged me 12": "^ <art>? [bank] charged|dinged|fined|docked|took|kept me|us? <art>? $",
+  "word: bank dinged me 12":
     "^ <art>? bank [charged|dinged|hit|fined|docked me|us? with|for|a|an|another*] $",
-    "word",
-    "bank dinged me 12",
-  ],
-  ["[bounced|returned|bad|nsf check|chk|payment? fee|fees|charge|charges]", "fee", "bounced check fee 12"],
-  [
+  "fee: bounced check fee 12": "[bounced|returned|bad|nsf check|chk|payment? fee|fees|charge|charges]",
+  "fee: boosted listing dresser 5":
     "[renewed|boosted|promoted|promoting|renewing|boosting|featured|bumped <art>? listing|ad|post for|on? <art>? <piece>]",
-    "fee",
-    "boosted listing dresser 5",
-  ],
-  [
+  "fee: boosted dresser listing 5":
     "[renewed|boosted|promoted|promoting|renewing|boosting|featured|bumped <art>? <piece> listing|ad|post] !at",
-    "fee",
-    "boosted dresser listing 5",
-  ],
-  [
+  "fee: paid 6 to feature the settee listing":
     "paid|spent $? to|on|for [feature|boost|promote|renew|bump|featuring|boosting|promoting|renewing|bumping <art>? listing|ad|post? for? <art>? <piece> listing|ad|post?]",
-    "fee",
-    "paid 6 to feature the settee listing",
-  ],
-  [
+  "fee: boosted the ad 5":
     "[renewed|boosted|bumped|promoted|promoting|featured|renewing|boosting|pushed|refreshed|upgraded <art>? listing|ad|post]",
-    "fee",
-    "boosted the ad 5",
-  ],
-  [
+  "service: got dresser painted 60":
     "got|had|getting|having|gotten <art>? <piece> professionally|finally|all? [<done>]",
-    "service",
-    "got dresser painted 60",
-  ],
-  ["got|had <art>? <piece> [done|redone] for? $", "service", "got the settee done 60"],
-  [
+  "service: got the settee done 60": "got|had <art>? <piece> [done|redone] for? $",
+  "word: bob returned the desk, refunded 140":
     "^ [<art>? <new>|<person>] returned|brought|sent|gave <art>? <piece>",
-    "word",
-    "bob returned the desk, refunded 140",
-  ],
-  [
-    "let [<art>? <opinion>|<trait>|<plain>|<new>* <new>|<person>|<kin>] have",
-    "word",
-    "let bob have the chair",
-  ],
-  [
+  "word: let bob have the chair": "let [<art>? <opinion>|<trait>|<plain>|<new>* <new>|<person>|<kin>] have",
+  "word: gave chair to bob":
     "gave|gifted|giving <art>? <piece> to [<art>? <opinion>|<trait>* <new>|<person>|<kin> <new>?] ;",
-    "word",
-    "gave chair to bob",
-  ],
-  [
+  "word: gave bob 20 back for the desk":
     "refunded|gave|returned|sent|handed [<new>|<kin>] $|her|his|their back|deposit",
-    "word",
-    "gave bob 20 back for the desk",
-  ],
-  [
+  "word: tips 12 from the lady who bought desk":
     "<stream> … to|from <art>? [<person> who|that bought|got|has|took <art>? <piece>]",
-    "word",
-    "tips 12 from the lady who bought desk",
-  ],
-  [
+  "word: gave 15 back to the lady who bought the lamp":
     "gave|sent|returned … back to <art>? [<person> who|that bought|got|has|took] <art>? <piece>",
-    "word",
-    "gave 15 back to the lady who bought the lamp",
-  ],
-  ["paid|pd|spent|gave|cost … $ … <art>? <piece> [<service>]", "service", "paid 60 for desk refinishing"],
-  [
+  "service: paid 60 for desk refinishing": "paid|pd|spent|gave|cost … $ … <art>? <piece> [<service>]",
+  "service: paid 60 to reupholster chair":
     "paid|pd|spent|gave|cost … $ … to|for have|get? [<service>|<labor>] <art>? <piece>",
-    "service",
-    "paid 60 to reupholster chair",
-  ],
-  [
+  "asked: sold dresser 175 she paid 60 for a lamp":
     "[she|he|they|buyer|guy|lady|couple <word>? paid|gave|pd me|us?] $ for <art>? <piece>",
-    "asked",
-    "sold dresser 175 she paid 60 for a lamp",
-  ],
-  ["<piece> [went|gone|left home|out with|to]", "sold", "desk went home with a nice couple 120"],
-  [
+  "sold: desk went home with a nice couple 120": "<piece> [went|gone|left home|out with|to]",
+  "buyer: hutch went to a nice family 200":
     "<piece> [went|gone|left|going just|both|all? with|to <art>? same|<opinion>|<trait>* <new>|<person>|<kin>|cafe|restaurant|salon] ,|for|at|-* $",
-    "buyer",
-    "hutch went to a nice family 200",
-  ],
-  [
+  "part: wardrobe mirror replaced 40":
     "^ <art>? [<piece> <piece>|glass] replaced|recut|resilvered|fixed|repaired for? $",
-    "part",
-    "wardrobe mirror replaced 40",
-  ],
-  [
-    "$ [by <art>? <supply>|<word> shop|store|place|guy|man|lady] ;",
-    "word",
-    "mirror recut 40 by the glass shop",
-  ],
-  ["<piece> !<supply>|moved [<service>] $ ;", "service", "desk delivery 20"],
-  ["<time> <labor> <art>? <piece> [<part> <part>?] ;", "word", "20 min gluing chair leg"],
+  "word: mirror recut 40 by the glass shop": "$ [by <art>? <supply>|<word> shop|store|place|guy|man|lady] ;",
+  "service: desk delivery 20": "<piece> !<supply>|moved [<service>] $ ;",
+  "word: 20 min gluing chair leg": "<time> <labor> <art>? <piece> [<part> <part>?] ;",
   // What is named by its size, its grit or a word that is a verb elsewhere.
-  ["[<boards>]", "supply", "2x4s 6"],
-  ["^ #|some|a? [<board> <supply>|<new>?] $|for", "supply", "2x4 6"],
-  ["<~buy>|spent|<piece> #|some|a|$|on|for? [<board> <supply>|<new>?] $|for", "supply", "bought 2x4 8"],
-  [
-    "[<board> post|posts|stud|studs|board|boards|lumber|pine|fir|cedar|oak|poplar]",
-    "supply",
-    "desk 4x4 post 18",
-  ],
-  [
+  "supply: 2x4s 6": "[<boards>]",
+  "supply: 2x4 6": "^ #|some|a? [<board> <supply>|<new>?] $|for",
+  "supply: bought 2x4 8": "<~buy>|spent|<piece> #|some|a|$|on|for? [<board> <supply>|<new>?] $|for",
+  "supply: desk 4x4 post 18": "[<board> post|posts|stud|studs|board|boards|lumber|pine|fir|cedar|oak|poplar]",
+  "supply: 120 grit 6":
     "^ #|some|a? [<gritty> paper|papers|disc|discs|disk|disks|pad|pads|sheet|sheets|sponge|sponges|belt|belts|block?] $|for",
-    "supply",
-    "120 grit 6",
-  ],
-  [
+  "supply: got 80 grit discs 11":
     "<~buy> #|some|a? [<gritty> paper|papers|disc|discs|disk|disks|pad|pads|sheet|sheets|sponge|sponges|belt|belts|block?] $|for",
-    "supply",
-    "got 80 grit discs 11",
-  ],
-  ["<~buy> <art>|<trait>|some|clear|wood* [finish] for|$", "supply", "bought finish for desk 12"],
-];
+  "supply: bought finish for desk 12": "<~buy> <art>|<trait>|some|clear|wood* [finish] for|$",
+});

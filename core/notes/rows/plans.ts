@@ -1,6 +1,6 @@
 import { TO_WORK } from "../words/labors.ts";
 import type { TurnEffect } from "./afterwards.ts";
-import type { Row } from "./table.ts";
+import { rowsOf } from "./row.ts";
 
 /** What is meant to be done, however it is said; "decided to" tells of what was done as often, and stands in no row. */
 const MEANT =
@@ -23,51 +23,19 @@ const WANTS =
   "wants|want|asks|asking|charges|charge|charging|is_charging|would_charge|will_charge|quoted|quotes|quoted_me|asks_for";
 
 /** Plans with unusual verbs, and days that are still to come, beside what is being done. */
-export const PLANNED: readonly Row<TurnEffect>[] = [
-  [
-    `[${MEANT} is|was|are|strongly|fully|still|now? to also|just|finally|probably|maybe|then? ${DOINGS}]`,
-    "intention",
-    "i intend to lower the hutch to 190",
-  ],
-  [
-    `[i|we shall|must|ought_to also|just|finally|then|now? ${DOINGS}]`,
-    "intention",
-    "we shall drop the hutch to 190",
-  ],
-  [
-    `[considering|weighing|wondering|debating|deciding|pondering|mulling|thinking|unsure|question|question_is whether|if|about_whether to|i|we* ${DOINGS}]`,
-    "intention",
-    "i am wondering whether to lower the hutch to 190",
-  ],
-  [`[${DOING} … ${LATER}]`, "intention", "uploading the wardrobe tonight for 210"],
-  [`[${DOING} … in <span>]`, "intention", "lowering the hutch to 190 in two weeks"],
-  [
-    `[${DOING} … starting|beginning|effective|as_of|as_from|from|come|by|this|next] !today <weekday>`,
-    "intention",
-    "lowering the hutch to 190 starting monday",
-  ],
-  [
-    `[${DOING} … when|once|if|until|unless|as_soon_as|in_case|assuming] !!sold|paid|bought|came|left|gone`,
-    "intention",
-    "lowering the hutch to 190 once school is out",
-  ],
+export const PLANNED = rowsOf<TurnEffect>({
+  "intention: i intend to lower the hutch to 190": `[${MEANT} is|was|are|strongly|fully|still|now? to also|just|finally|probably|maybe|then? ${DOINGS}]`,
+  "intention: we shall drop the hutch to 190": `[i|we shall|must|ought_to also|just|finally|then|now? ${DOINGS}]`,
+  "intention: i am wondering whether to lower the hutch to 190": `[considering|weighing|wondering|debating|deciding|pondering|mulling|thinking|unsure|question|question_is whether|if|about_whether to|i|we* ${DOINGS}]`,
+  "intention: uploading the wardrobe tonight for 210": `[${DOING} … ${LATER}]`,
+  "intention: lowering the hutch to 190 in two weeks": `[${DOING} … in <span>]`,
+  "intention: lowering the hutch to 190 starting monday": `[${DOING} … starting|beginning|effective|as_of|as_from|from|come|by|this|next] !today <weekday>`,
+  "intention: lowering the hutch to 190 once school is out": `[${DOING} … when|once|if|until|unless|as_soon_as|in_case|assuming] !!sold|paid|bought|came|left|gone`,
   // Where or for what it is kept for now: no fate.
-  [
-    `${KEEPS} <art>? <piece>|it|them|both [as|behind|under|underneath|beside|next_to|near|against|in|inside|at|out|outside|on|by|over|up_in|back_in] !$|hand|hold|mind`,
-    "doubt",
-    "kept the desk behind the couch",
-  ],
+  "doubt: kept the desk behind the couch": `${KEEPS} <art>? <piece>|it|them|both [as|behind|under|underneath|beside|next_to|near|against|in|inside|at|out|outside|on|by|over|up_in|back_in] !$|hand|hold|mind`,
   // Work that somebody is to do, with a price.
-  [
-    `!!bought|got|picked_up|grabbed|paid|sold ^ [<art>? <any>? ${HAND} ${WILL} ${WILL}* ${WORKS}] … for|at|${WANTS} me? $ <day>? ;`,
-    "service",
-    "jim is gonna do the glass, he wants 40",
-  ],
-  [`^ [<art>? <any>? ${HAND} ${WANTS}] $ to ${WORKS}`, "service", "ben wants 60 to sand the desk"],
-  [`^ [<art>? <any>? ${HAND} ${WANTS}] $ for <art>? <part>`, "service", "the welder asks 30 for the base"],
-  [
-    `^ getting|having|get <art>? <any> <any>? <done>|redone|done|rebuilt [,|-|.|;|and|but* <art>? ${HAND} ${WANTS}] me? $`,
-    "service",
-    "getting the seat redone, she charges 60",
-  ],
-];
+  "service: jim is gonna do the glass, he wants 40": `!!bought|got|picked_up|grabbed|paid|sold ^ [<art>? <any>? ${HAND} ${WILL} ${WILL}* ${WORKS}] … for|at|${WANTS} me? $ <day>? ;`,
+  "service: ben wants 60 to sand the desk": `^ [<art>? <any>? ${HAND} ${WANTS}] $ to ${WORKS}`,
+  "service: the welder asks 30 for the base": `^ [<art>? <any>? ${HAND} ${WANTS}] $ for <art>? <part>`,
+  "service: getting the seat redone, she charges 60": `^ getting|having|get <art>? <any> <any>? <done>|redone|done|rebuilt [,|-|.|;|and|but* <art>? ${HAND} ${WANTS}] me? $`,
+});

@@ -1,5 +1,5 @@
 import type { OwnerEffect } from "./hands.ts";
-import type { Row } from "./table.ts";
+import { rowsOf } from "./row.ts";
 
 const PUT =
   "put|threw|stuck|tossed|chucked|slapped|popped|plopped|placed|hung|stick|putting|throwing|sticking";
@@ -9,91 +9,31 @@ const OF_PLACE =
 const TAG = "tag|tags|sign|sticker|price_tag|ticket|label";
 
 /** Where buyers see a piece: a board of the net, a sign, a tag, an advertisement and what it costs. */
-export const PUT_UP: readonly Row<OwnerEffect>[] = [
-  [
+export const PUT_UP = rowsOf<OwnerEffect>({
+  "listed: both nightstands up, 45 each":
     "^ <piece> [s|is|are|went? up|live now|online|already|finally? ,|.|:|-] $ each|apiece|a_piece|for_each|firm|obo|or_best_offer|even|for_both|for_the_pair|total|cash?",
-    "listed",
-    "both nightstands up, 45 each",
-  ],
-  [
+  "listed: its finished and online, 110":
     "<~finish>|done .|,|;|-|and|now* [online|live|up|posted ,|at|for|now|already*] $ ;",
-    "listed",
-    "its finished and online, 110",
-  ],
-  [
+  "listed: done w desk. up 160":
     "<~finish>|done … <piece> .|,|;|-* [up|live|its_up|now_up|now_live|out_there|its_live] $ ;",
-    "listed",
-    "done w desk. up 160",
-  ],
-  [
-    `[${PUT}] up? <art>? <piece> up? ${ONTO} <art>? ${OF_PLACE} <site> !<piece> … $`,
-    "listed",
-    "threw the desk on the town page for 145",
-  ],
-  [
-    `!!<~buy>|got|paid|cost [put|put_a|hung|stuck|taped|slapped|pinned|tied|clipped <art>|another? for_sale|price|sale sign|tag|sticker] on <art>? <piece> … $`,
-    "listed",
-    "put a for sale sign on the dresser, 180",
-  ],
-  [
+  "listed: threw the desk on the town page for 145": `[${PUT}] up? <art>? <piece> up? ${ONTO} <art>? ${OF_PLACE} <site> !<piece> … $`,
+  "listed: put a for sale sign on the dresser, 180": `!!<~buy>|got|paid|cost [put|put_a|hung|stuck|taped|slapped|pinned|tied|clipped <art>|another? for_sale|price|sale sign|tag|sticker] on <art>? <piece> … $`,
+  "listed: hung a tag on the desk, 140":
     "!!<~buy>|got|paid|cost [put|hung|stuck|taped|slapped|pinned|tied|clipped <art>|another? price_tag|tag|tags|sticker] on <art>? <piece> ,|at|for|of|-|:|saying $",
-    "listed",
-    "hung a tag on the desk, 140",
-  ],
-  [
-    `[put|hung|stuck|taped|slapped <art>|another? sign] on <art>? <piece> ,|-|and|.* <art>? price? ${TAG} says|reads|is|: $`,
-    "listed",
-    "hung the sign on the hutch, price tag says 210",
-  ],
-  [
-    `<piece> !!<~buy>|paid|cost [has <art>? for_sale|sale|price|fs? ${TAG} on? it|her?] … $`,
-    "listed",
-    "the hutch has a for sale sign on it, 220",
-  ],
-  [
-    `^ !!<~buy>|got|paid|cost <art>? [price|sale|for_sale? ${TAG} on] <art>? <piece> says|reads $`,
-    "listed",
-    "the sign on the hutch says 220",
-  ],
-  [
-    `${TAG} on? <art>? <piece>? [that|which|and|,* says|reads|said|saying] $`,
-    "word",
-    "the sign on the hutch says 220",
-  ],
-  [
-    `${TAG} on <art>? <piece> ,|-|and|.* [<art>? price? ${TAG} says|reads|is|said|:] $`,
-    "word",
-    "hung the sign on the hutch, price tag says 210",
-  ],
-  [
+  "listed: hung the sign on the hutch, price tag says 210": `[put|hung|stuck|taped|slapped <art>|another? sign] on <art>? <piece> ,|-|and|.* <art>? price? ${TAG} says|reads|is|: $`,
+  "listed: the hutch has a for sale sign on it, 220": `<piece> !!<~buy>|paid|cost [has <art>? for_sale|sale|price|fs? ${TAG} on? it|her?] … $`,
+  "listed: the sign on the hutch says 220": `^ !!<~buy>|got|paid|cost <art>? [price|sale|for_sale? ${TAG} on] <art>? <piece> says|reads $`,
+  "word: the sign on the hutch says 220": `${TAG} on? <art>? <piece>? [that|which|and|,* says|reads|said|saying] $`,
+  "word: hung the sign on the hutch, price tag says 210": `${TAG} on <art>? <piece> ,|-|and|.* [<art>? price? ${TAG} says|reads|is|said|:] $`,
+  "fee: ad for the desk cost me 8":
     "^ [<art>? ad|ads|promo|promotion|boost for|on <art>? <piece> cost|costs|was|ran|came_to me|us?] $",
-    "fee",
-    "ad for the desk cost me 8",
-  ],
-  [
+  "fee: ad cost 6 for the dresser":
     "^ [<art>? ad|ads|promo|promotion|boost cost|costs|was|ran me|us?] $ for|on <art>? <piece>",
-    "fee",
-    "ad cost 6 for the dresser",
-  ],
-  [
+  "fee: paid 8 for an ad on the desk":
     "^ paid|spent|pd $ for|on [<art>? ad|ads|promo|promotion|boost for|on <art>? <piece>] ;",
-    "fee",
-    "paid 8 for an ad on the desk",
-  ],
-  [
+  "word: dresser to the booth, tagged 190":
     "<piece> [is|went|goes|put|set? to|in|into|at|over_to|out_at the|my|our booth|antique_mall|mall|shop|stall|store] ,|-|and|for|at* tagged|priced|marked|asking $",
-    "word",
-    "dresser to the booth, tagged 190",
-  ],
   // A site by a name that nobody knows has no article.
-  [
-    `[${PUT}] up? <art>? <piece> up? ${ONTO} !loan|top|hold|display|deck <sitename> !<piece> … $`,
-    "listed",
-    "threw the desk on swapboard for 145",
-  ],
-  [
-    `${PUT} up? <art>? <piece> up? [${ONTO} !loan|top|hold|display|deck <sitename> and|&|,? <art>? ${OF_PLACE} <site>|<sitename>?] !<piece> … $`,
-    "word",
-    "threw the desk on swapboard for 145",
-  ],
-];
+  "listed: threw the desk on swapboard for 145": `[${PUT}] up? <art>? <piece> up? ${ONTO} !loan|top|hold|display|deck <sitename> !<piece> … $`,
+  "word: threw the desk on swapboard for 145": `${PUT} up? <art>? <piece> up? [${ONTO} !loan|top|hold|display|deck <sitename> and|&|,? <art>? ${OF_PLACE} <site>|<sitename>?] !<piece> … $`,
+});

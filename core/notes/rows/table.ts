@@ -2,12 +2,10 @@ import type { Tok } from "../clause.ts";
 import { handInRows, standingIn } from "./lookup.ts";
 import { matchAt } from "./match.ts";
 import { type Pattern, patternOf } from "./pattern.ts";
+import type { Row } from "./row.ts";
 import type { Candidate } from "./standing.ts";
 import { type Units, unitsOf } from "./units.ts";
 import type { Unit } from "./words.ts";
-
-/** A row: the pattern, what it makes of the part in brackets, and the note that shows it. */
-export type Row<Effect extends string> = readonly [pattern: string, effect: Effect, note: string];
 
 export interface Fired<Effect extends string = string> {
   effect: Effect;

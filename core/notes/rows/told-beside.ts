@@ -1,6 +1,6 @@
 import type { TurnEffect } from "./afterwards.ts";
 import { COMES, HOW } from "./fates.ts";
-import type { Row } from "./table.ts";
+import { rowsOf } from "./row.ts";
 
 const ERRAND =
   "picking|dropping|hauling|running|looking|hunting|chasing|driving|checking|scouting|shopping|scouring|grabbing|fetching|delivering|moving|carting|sourcing|junking|thrifting|hitting|visiting|collecting|lugging|browsing|going|bouncing|getting|taking|returning|schlepping|doing|making";
@@ -15,101 +15,37 @@ const WHO =
 const ALONG = "so|and|,|then|but|-|.*";
 
 /** What is told beside a note and is none of it: errands of a drive, who was rid of what we took, whom it was told, which piece still waits. */
-export const TOLD_BESIDE: readonly Row<TurnEffect>[] = [
-  [
+export const TOLD_BESIDE = rowsOf<TurnEffect>({
+  "word: foam 16, should be enough for the ottoman":
     "<supply> … [should|ought_to|will|itll|theyll|that_will|thatll|must do|cover|be_enough|be_plenty|suffice|be_fine for?] <art>? <piece>",
-    "word",
-    "foam 16, should be enough for the ottoman",
-  ],
-  [
+  "word: casters 12, going on the ottoman":
     "<supply> … [going|to_go|meant|destined|headed|bound] on|onto|for|in <art>? <piece>",
-    "word",
-    "casters 12, going on the ottoman",
-  ],
-  [
+  "word: steel wool 6, rust on the bench legs":
     "<supply> $ [,|-|: some|lots_of|a_lot_of|bad|heavy|surface? rust|rusty|rot|mildew|grime|splinters|woodworm on|in|at] <art>? <piece>",
-    "word",
-    "steel wool 6, rust on the bench legs",
-  ],
-  [
-    `<miles> … [${ERRAND} up|off|out|around|round|over|at|for|to|through|all|by|some|a|the|my|our|old|few|bunch|of* ${WARES} up|off|around|out|away|back|home|all_over|all_day|all_morning|around_town|in_town|today*] ;`,
-    "word",
-    "drove 41 miles today picking stuff up",
-  ],
-  [
-    `^ so|well|yeah|and|hey|ok|okay* [${WHO} <word>? <word>? <word>? <word>? was|were|is|are|were_just ${GIVES} out|away|off|up?] <art>? <piece> … <~buy>|${TAKES}`,
-    "word",
-    "someone was throwing out a desk, grabbed it",
-  ],
-  [
-    `^ so|well|yeah|and|hey|ok|okay* [${WHO} <word>? <word>? <word>? put|put_a|put_the|left|set|threw|tossed|stuck|dumped] <art>? <piece> out|by|on|at|away|near|next … <~buy>|${TAKES}`,
-    "word",
-    "somebody put a dresser out and i grabbed it",
-  ],
-  [
-    `was|were|is|are|put|put_a|left|set|threw|tossed|stuck|dumped … <piece> … [${ALONG} i|we? just|went|simply|asked_and* ${TAKES} it|them|that_one|those|that|em up|home|in|away|off|for_myself*] free|for_free|for_nothing|no_charge|at_no_charge|for_no_money`,
-    "bought",
-    "she was tossing a mirror so i took it for free",
-  ],
-  [
-    `was|were|is|are … <piece> … [${ALONG} he|she|they|<person>|<new>|who just|then* gave|handed|let|offered it|them|to|me|us|have|take*] free|for_free|for_nothing|no_charge|at_no_charge|for_no_money`,
-    "bought",
-    "my buddy was getting rid of a desk and he gave it to me for free",
-  ],
-  [
+  "word: drove 41 miles today picking stuff up": `<miles> … [${ERRAND} up|off|out|around|round|over|at|for|to|through|all|by|some|a|the|my|our|old|few|bunch|of* ${WARES} up|off|around|out|away|back|home|all_over|all_day|all_morning|around_town|in_town|today*] ;`,
+  "word: someone was throwing out a desk, grabbed it": `^ so|well|yeah|and|hey|ok|okay* [${WHO} <word>? <word>? <word>? <word>? was|were|is|are|were_just ${GIVES} out|away|off|up?] <art>? <piece> … <~buy>|${TAKES}`,
+  "word: somebody put a dresser out and i grabbed it": `^ so|well|yeah|and|hey|ok|okay* [${WHO} <word>? <word>? <word>? put|put_a|put_the|left|set|threw|tossed|stuck|dumped] <art>? <piece> out|by|on|at|away|near|next … <~buy>|${TAKES}`,
+  "bought: she was tossing a mirror so i took it for free": `was|were|is|are|put|put_a|left|set|threw|tossed|stuck|dumped … <piece> … [${ALONG} i|we? just|went|simply|asked_and* ${TAKES} it|them|that_one|those|that|em up|home|in|away|off|for_myself*] free|for_free|for_nothing|no_charge|at_no_charge|for_no_money`,
+  "bought: my buddy was getting rid of a desk and he gave it to me for free": `was|were|is|are … <piece> … [${ALONG} he|she|they|<person>|<new>|who just|then* gave|handed|let|offered it|them|to|me|us|have|take*] free|for_free|for_nothing|no_charge|at_no_charge|for_no_money`,
+  "word: two chairs sold, 35 each, remaining two still listed":
     "<sell>|<hold> … [,|-|.|;|and|but* <art>? remaining|other|last|others #|ones|one|pair|pieces? is|are|was|were|s|still|both|all|just* listed|here|up|up_for_sale|for_sale|available|left|unsold|to_go|there|sitting_here] ;",
-    "word",
-    "two chairs sold, 35 each, remaining two still listed",
-  ],
-  [
-    `<~retire>|<sell>|<buy>|<~list>|<reprice>|<hold>|<finish>|<start> … <piece>|$ … [,|and|but|though|tho|while|.|;|-* <art>|other* <piece> ${COMES}|cleaned_up|polished_up|is_coming_along|coming_along ${HOW}] ,|.|;|!|and|but|so|though|-? !$`,
-    "word",
-    "trashed the lamp but the desk came out great",
-  ],
-  [
+  "word: trashed the lamp but the desk came out great": `<~retire>|<sell>|<buy>|<~list>|<reprice>|<hold>|<finish>|<start> … <piece>|$ … [,|and|but|though|tho|while|.|;|-* <art>|other* <piece> ${COMES}|cleaned_up|polished_up|is_coming_along|coming_along ${HOW}] ,|.|;|!|and|but|so|though|-? !$`,
+  "word: she gave me 110 for the desk and then asked me to lift it":
     "gave_me|gave_us|paid_me|paid_us|handed_me|handed_us|<sell> … $ for|on|cash <art>? <piece>? [,|and|then|but|.* !!$|not|deposit|discount|less|refund|money|back|lower asked|asks|wanted|made|had me|us|for|a|an|the|if|i|help|my|some|to* <any>? <any>? <any>? <any>? <any>? <any>?] ;",
-    "word",
-    "she gave me 110 for the desk and then asked me to lift it",
-  ],
-  ["[back|right_back|still? where i|we started|began|was|were|left_off]", "word", "back where i started"],
-  [
+  "word: back where i started": "[back|right_back|still? where i|we started|began|was|were|left_off]",
+  "word: listed the desk 150 and texted my sister":
     "<list>|<finish>|<sell>|<reprice>|<hold> … [,|and|then|-|.* i|we|just|also* texted|told|called|messaged|emailed|sent|showed|phoned|facetimed|bragged_to|let my|our|the? <kin>|friend|friends|family|bestie|everybody|everyone|neighbor|neighbors|roommate know|see|a|an|the|some|about|all|pic|pics|picture|pictures|photo|photos|link|news|it|right_away|already*] ;",
-    "word",
-    "listed the desk 150 and texted my sister",
-  ],
-  [
+  "word: sold the desk 40 and the chair i havent touched":
     "<sell>|<buy>|<work>|<finish>|<list>|<time>|$ … [,|and|but|though|.|-* <art>? <piece> i|we just|still* havent|have_not|hvnt|didnt|did_not|aint|never|hadnt even|really|quite* touched|touch|started|start|started_on|gotten_to|got_to|get_to|looked_at|begun|finished|done|sold|listed yet|at_all|though|tho|today|any*] ;",
-    "word",
-    "sold the desk 40 and the chair i havent touched",
-  ],
-  [
+  "word: finished the desk but i have not touched the lamp yet":
     "<sell>|<buy>|<work>|<finish>|<list>|<time>|$ … [,|and|but|though|.|-* i|we just|still* havent|have_not|hvnt|didnt|did_not|aint|never|hadnt even|really|quite* touched|touch|started|start|started_on|gotten_to|got_to|get_to|looked_at|begun|finished|done|sold|listed on? <art>? <piece> yet|at_all|though|tho|today|any*] ;",
-    "word",
-    "finished the desk but i have not touched the lamp yet",
-  ],
-  [
+  "word: desk reserved for ana, hutch is still available":
     "<hold>|<sell>|<finish>|<list>|reserved|$ … [,|and|but|though|.|-|&* <art>|other|others? <piece>|one|ones|rest is|are|was|s|still|just|all|both* still|here|available|up|for_sale|listed|on_the_market|unsold|there|left|open|sitting_here|sitting|not_sold|around still|here|there|for_now|in_the_garage|in_the_shop|with_me|though|tho*] ;",
-    "word",
-    "desk reserved for ana, hutch is still available",
-  ],
-  [
+  "word: finished the desk, dresser is still 190":
     "<finish>|<list>|<reprice>|<hold> … [,|and|but|though|.|-* <art>? <piece> is|are|s|just* still|stays|stay|remains|remain up|listed|there|here|at|for|on|sitting|asking* $] ;",
-    "word",
-    "finished the desk, dresser is still 190",
-  ],
-  [
+  "drove: sold the desk 140 then delivered it 9 miles":
     "[delivered|brought|hauled|ran|carried|took|dropped|transported|moved] it|them|em|<piece> over|to|out|up|down|across|off|home|round|around|by|<art>|his|her|their|my|<person>|<new>|<kin>|place|house|apartment|shop|store|town* <miles>",
-    "drove",
-    "sold the desk 140 then delivered it 9 miles",
-  ],
-  [
-    "^ [<new>|<person> has|have] <art>? <piece> now|already|as_of_today",
-    "sold",
-    "ray has the cabinet now, 130",
-  ],
-  [
+  "sold: ray has the cabinet now, 130": "^ [<new>|<person> has|have] <art>? <piece> now|already|as_of_today",
+  "word: vanity came back she hated it, gave her 175 back":
     "<refund>|<fallthrough> … [he|she|they|buyer|lady|guy|<person>|<new> just|really|absolutely|kinda|sorta* hated|disliked|didnt_like|did_not_like|wasnt_happy_with|wasnt_crazy_about|regretted|couldnt_stand it|them|that|the_color|the_colour|the_size|the_smell|the_finish|the_style|the_look|the_height|how_it_looked|how_it_fit]",
-    "word",
-    "vanity came back she hated it, gave her 175 back",
-  ],
-];
+});

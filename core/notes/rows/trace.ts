@@ -1,4 +1,4 @@
-import type { Row } from "./table.ts";
+import type { Row } from "./row.ts";
 
 /** One step of a reading, for `read --why`: a row that fired, or a clause as its tokens stand. */
 export interface Trace {

@@ -12,123 +12,65 @@ import { PENDING } from "./pending.ts";
 import { PLANNED } from "./plans.ts";
 import { REMARKS } from "./remarks.ts";
 import { RESTATED } from "./restated.ts";
-import type { Row } from "./table.ts";
+import { rowsOf } from "./row.ts";
 import { tableOf } from "./table.ts";
 import { TOLD_BESIDE } from "./told-beside.ts";
 
 /** What somebody else's is or does, what was only looked at, and whose money it was. */
-const OF_OTHERS: readonly Row<TurnEffect>[] = [
+const OF_OTHERS = rowsOf<TurnEffect>({
   // Somebody else's.
-  [
+  "other: picked up an old couch to haul away for 40":
     "picked_up|took|grabbed|got|hauled … <piece> … [to haul|dump|junk away|off|it|them?]",
-    "other",
-    "picked up an old couch to haul away for 40",
-  ],
-  ["[comp|comps|competitor|competitors|competition|competing|rival] … <sell>", "other", "comp sold desk 120"],
-  ["<piece> [like ours|mine|this|this_one|that|that_one|it|the_one]", "other", "desk like ours sold for 120"],
-  [
+  "other: comp sold desk 120": "[comp|comps|competitor|competitors|competition|competing|rival] … <sell>",
+  "other: desk like ours sold for 120": "<piece> [like ours|mine|this|this_one|that|that_one|it|the_one]",
+  "other: sis sent me a pic of a dresser just like ours that sold for 400":
     "[just|exactly|almost|a_lot|kinda|pretty_much|very* like|similar_to|same_as|identical_to ours|mine|this|this_one|that|that_one|it|them|the_one that|which|they|she|he|someone|somebody* just|has|is|was|had|have|recently* <verb>|<light>|up|priced]",
-    "other",
-    "sis sent me a pic of a dresser just like ours that sold for 400",
-  ],
-  [
+  "other: her desk sold for 120":
     "[their|his|her|neighbors|somebodys|someones|his_own|friends] <piece> <sell>",
-    "other",
-    "her desk sold for 120",
-  ],
-  ["<sell> <art>? [<theirs>] <piece>", "other", "sold the neighbors sofa 200"],
-  [
+  "other: sold the neighbors sofa 200": "<sell> <art>? [<theirs>] <piece>",
+  "word: looked at a hutch and bought it for 75":
     "[saw|spotted|noticed|eyed|looked_at|stopped_to_look_at|went_to_look_at|went_to_see|came_to_look_at|went_and_looked_at] <art>? <trait>|<opinion>|<new>* <piece> and|then|so|, … <~buy>|ended_up|wound_up|paid|took_it|paying",
-    "word",
-    "looked at a hutch and bought it for 75",
-  ],
-  [
+  "word: haggled the trunk down to 30 and bought it":
     "[talked|haggled|knocked|negotiated|bargained] <art>? <piece> down_to|down $ and|,|so* i|we|finally? bought|grabbed|got|picked_up|snagged|purchased it|them|that",
-    "word",
-    "haggled the trunk down to 30 and bought it",
-  ],
-  [
+  "word: got the buffet down to 50 and bought it":
     "got|talked|haggled|knocked|negotiated|bargained <art>? <piece> [down_to|down] $ and|,|so* i|we|finally? bought|grabbed|got|picked_up|snagged|purchased it|them|that",
-    "word",
-    "got the buffet down to 50 and bought it",
-  ],
-  [
+  "word: talked the seller down and got the desk for 55":
     "[talked|haggled|negotiated|bargained <art>? <person>|seller|him|her|them|owner|price|it? down|a_bit|a_little|some|hard?] and|so|, … got|bought|paid|took|brought|grabbed",
-    "word",
-    "talked the seller down and got the desk for 55",
-  ],
-  [
+  "word: sold desk, she talked me down to 120":
     "<sell> … [,|but|and|.* he|she|they|buyer|guy|lady|<new>|<person>? talked|haggled|beat|knocked|bargained|negotiated|got|wore me|us|it|price|the_price* down? to|at] $",
-    "word",
-    "sold desk, she talked me down to 120",
-  ],
-  [
+  "offer: saw hutch 90 yard sale":
     "[saw|seen|spotted|noticed|eyeing|eyed|looked_at|looking_at|passed_on|passed_up <art>? <piece>] !!after_all",
-    "offer",
-    "saw hutch 90 yard sale",
-  ],
-  [
+  "offer: talked desk down to 40":
     "[talked|talk|got|negotiated|haggled|bargained <art>? <piece>|him|her|them|guy|seller|it down]",
-    "offer",
-    "talked desk down to 40",
-  ],
-  [
+  "intention: keeping desk for now":
     "<retire> … [for_now|for_a_while|awhile|a_while|until|till|til|a_bit <day>?]",
-    "intention",
-    "keeping desk for now",
-  ],
   // Money of one of ours, and not the shop's.
-  [
+  "own money: mom put 200 of her own on my loan":
     "<kin> … $ … [of|from|out_of his|her|their own? own|money|paycheck|pay|pocket|wallet|savings|check|account money|pocket?]",
-    "own money",
-    "mom put 200 of her own on my loan",
-  ],
   // The owner's own deposit.
-  [
+  "own deposit: put 20 deposit on a dresser":
     "[put|left|gave|paid|placed|made <art>? $? <art>? deposit|down|down_payment of? $? down? on|for] a|an|another <piece>",
-    "own deposit",
-    "put 20 deposit on a dresser",
-  ],
-  ["<buy> … $ … [put|paid|left|gave? deposit|down $]", "own deposit", "bought desk 40 deposit 10"],
-  ["<buy> … $ … [put|paid|left|gave? $ deposit|down]", "own deposit", "bought desk 40 put 10 down"],
-  [
+  "own deposit: bought desk 40 deposit 10": "<buy> … $ … [put|paid|left|gave? deposit|down $]",
+  "own deposit: bought desk 40 put 10 down": "<buy> … $ … [put|paid|left|gave? $ deposit|down]",
+  "own deposit: i paid the rest on the desk 40":
     "^ i|we|ive [finally|just? paid|pay|gave|sent <art>? rest|balance|remainder|other_half|last|remaining|other]",
-    "own deposit",
-    "i paid the rest on the desk 40",
-  ],
-];
+});
 
 /** Words that belong to a deal, a place or a reason, and tell of no fact. */
-const BESIDE: readonly Row<TurnEffect>[] = [
-  ["<piece> is|was|its [<art>? done? deal]", "other", "desk is a done deal"],
-  [
+const BESIDE = rowsOf<TurnEffect>({
+  "other: desk is a done deal": "<piece> is|was|its [<art>? done? deal]",
+  "other: working on dresser price":
     "working_on|work_on|started|worked_on <art>? <piece> [price|pricing|listing|ad|photos|pictures|description|paperwork|deal|buyer]",
-    "other",
-    "working on dresser price",
-  ],
-  [
+  "other: backed out of the driveway":
     "[backed|pulled|backing out|up? of|into|out_of <art>? driveway|garage|spot|parking|lot|alley|space]",
-    "other",
-    "backed out of the driveway",
-  ],
-  [
+  "other: refinanced loan 9000 at 4%":
     "[refinanced|refinancing|refi|refied|consolidated|consolidating|deferred|deferment|forbearance]",
-    "other",
-    "refinanced loan 9000 at 4%",
-  ],
-  ["<retire> … <piece> [with|w|along_with <art>? <piece>]", "doubt", "gave away chair with desk"],
-  [
+  "doubt: gave away chair with desk": "<retire> … <piece> [with|w|along_with <art>? <piece>]",
+  "other: desk deal is done":
     "<piece> [deal|sale|listing|ad|pickup|delivery|photos|paperwork] is|is_all? <~finish>",
-    "other",
-    "desk deal is done",
-  ],
   // A reason, where nothing else was said of it.
-  [
-    "<retire> … <piece>|it|them !!<piece> !!<part> !!only|just|but [,|- >] ;",
-    "word",
-    "tossed the dresser, mold",
-  ],
-];
+  "word: tossed the dresser, mold": "<retire> … <piece>|it|them !!<piece> !!<part> !!only|just|but [,|- >] ;",
+});
 
 /*
  * Where rows of two tables begin with the same words, the one of the earlier line turns them; tables of one line may
