@@ -8,7 +8,7 @@ export function isSetName(name: string): boolean {
 
 /** The nouns that names of two words end with: a "desk lamp" is no desk, but "rolltop" is said of a rolltop desk alone. */
 const HEADS: ReadonlySet<string> = new Set(
-  FURNITURE.flatMap(([name = ""]) => (name.includes(" ") ? [name.slice(name.lastIndexOf(" ") + 1)] : [])),
+  FURNITURE.flatMap(([name]) => (name.includes(" ") ? [name.slice(name.lastIndexOf(" ") + 1)] : [])),
 );
 
 /** Whether a word says what kind of thing a piece is, where it stands at the end of a name. */

@@ -212,7 +212,7 @@ function spellings(spelling: string): string[] {
 }
 
 function addFurniture(lexicon: Lexicon): void {
-  for (const [first = "", ...others] of FURNITURE) {
+  for (const [first, ...others] of FURNITURE) {
     const name = first.replace("+", "").normalize("NFD").replace(/\p{M}/gu, "");
     const isSet = isSetName(name);
     const listed = name.includes(" ") ? others : others.filter((other) => /[ +]/.test(other));
@@ -228,8 +228,9 @@ function addFurniture(lexicon: Lexicon): void {
 
 /** Listed misspellings of one word, and shorthand: each is read as the word wherever it stands. */
 export function shorthands(): Map<string, string> {
-  const found = new Map([...Object.entries(BROKEN_PASTS), ...Object.entries(SHORTHANDS)]);
-  for (const [first = "", ...others] of FURNITURE) {
+  const found = new Map(Object.entries(BROKEN_PASTS));
+  for (const [word, ...others] of SHORTHANDS) for (const other of others) found.set(other, word);
+  for (const [first, ...others] of FURNITURE) {
     const name = first.replace("+", "").normalize("NFD").replace(/\p{M}/gu, "");
     if (name.includes(" ")) continue;
     for (const other of others) {
@@ -269,7 +270,7 @@ export function tradeLexicon<Head>(): Lexicon<Head> {
   }
   for (const [words, place] of Object.entries(PLACES_IN_SHORT)) lexicon.add(words, { place });
   for (const [words, method] of Object.entries(METHODS)) lexicon.add(words, { method });
-  for (const [words, stream] of Object.entries(STREAMS)) lexicon.add(words, { stream });
+  for (const [words, stream = words] of STREAMS) lexicon.add(words, { stream });
   for (const [hedge, phrases] of Object.entries(HEDGES)) addAll(phrases, { hedge: hedge as Hedge });
   addAll(VAGUE_TIMES, { vagueTime: true });
   addAll(PEOPLE, { person: true });

@@ -45,22 +45,10 @@ export const CARRIED: readonly string[] = (
   .split(" ")
   .map((verb) => verb.replace("_", " "));
 
-const ENDS = [
-  "tip",
-  "skip",
-  "dump",
-  "bin",
-  "bins",
-  "dumpster",
-  "landfill",
-  "burn pile",
-  "bonfire",
-  "rubbish",
-].concat(
-  phrases(`
-  recycling_centre recycling_center junk_yard junkyard trash garbage fire_pit burn_barrel
-`),
-);
+const ENDS = phrases(`
+  tip skip dump bin bins dumpster landfill burn_pile bonfire rubbish recycling_centre recycling_center
+  junk_yard junkyard trash garbage fire_pit burn_barrel
+`);
 
 /** Where what nobody can use is brought, and that it went there. */
 export const TO_ITS_END: readonly string[] = ENDS.flatMap((end) => [
@@ -93,19 +81,10 @@ export const WENT_OFF: readonly string[] = [
 );
 
 /** Those to whom a piece is given for nothing. */
-const GIVEN_AT = [
-  "charity shop",
-  "op shop",
-  "charity",
-  "hospice shop",
-  "hospice",
-  "thrift store",
-  "thrift shop",
-].concat(
-  phrases(`
+const GIVEN_AT = phrases(`
+  charity_shop op_shop charity hospice_shop hospice thrift_store thrift_shop
   shelter church donation_bin donation_centre donation_center food_bank mission jumble_sale
-`),
-);
+`);
 
 export const BROUGHT: readonly string[] = "took dropped popped carried brought hauled taken sent".split(" ");
 

@@ -1,215 +1,64 @@
+import { phrases, wordsAlike } from "./words.ts";
+
 /** Work one does on a piece, as "-ing" and in the past. */
-const STEMS: readonly (readonly [string, string])[] = [
-  ["sanding", "sanded"],
-  ["painting", "painted"],
-  ["stripping", "stripped"],
-  ["staining", "stained"],
-  ["priming", "primed"],
-  ["waxing", "waxed"],
-  ["gluing", "glued"],
-  ["regluing", "reglued"],
-  ["fixing", "fixed"],
-  ["repairing", "repaired"],
-  ["cleaning", "cleaned"],
-  ["refinishing", "refinished"],
-  ["reupholstering", "reupholstered"],
-  ["upholstering", "upholstered"],
-  ["sealing", "sealed"],
-  ["polishing", "polished"],
-  ["scrubbing", "scrubbed"],
-  ["power washing", "power washed"],
-  ["pressure washing", "pressure washed"],
-  ["prepping", "prepped"],
-  ["assembling", "assembled"],
-  ["disassembling", "disassembled"],
-  ["building", "built"],
-  ["rebuilding", "rebuilt"],
-  ["scraping", "scraped"],
-  ["peeling", "peeled"],
-  ["patching", "patched"],
-  ["filling", "filled"],
-  ["drilling", "drilled"],
-  ["rewiring", "rewired"],
-  ["distressing", "distressed"],
-  ["antiquing", "antiqued"],
-  ["varnishing", "varnished"],
-  ["oiling", "oiled"],
-  ["lacquering", "lacquered"],
-  ["spraying", "sprayed"],
-  ["stenciling", "stenciled"],
-  ["recaning", "recaned"],
-  ["caning", "caned"],
-  ["sewing", "sewed"],
-  ["cutting", "cut"],
-  ["shopping", "shopped"],
-  ["cleanup", "cleaned up after"],
-  ["clamping", "clamped"],
-  ["nailing", "nailed"],
-  ["screwing", "screwed"],
-  ["photographing", "photographed"],
-  ["staging", "staged"],
-  ["washing", "washed"],
-  ["dusting", "dusted"],
-  ["degreasing", "degreased"],
-  ["bleaching", "bleached"],
-  ["glazing", "glazed"],
-  ["dyeing", "dyed"],
-  ["touching up", "touched up"],
-  ["topcoating", "topcoated"],
-  ["top coating", "top coated"],
-  ["detailing", "detailed"],
-  ["restoring", "restored"],
-  ["redoing", "redid"],
-  ["taping", "taped"],
-  ["lining", "lined"],
-  ["leveling", "leveled"],
-  ["tightening", "tightened"],
-  ["hauling", "hauled"],
-  ["stapling", "stapled"],
-  ["buffing", "buffed"],
-  ["deep cleaning", "deep cleaned"],
-  ["detail sanding", "detail sanded"],
-  ["hand sanding", "hand sanded"],
-  ["scuff sanding", "scuff sanded"],
-  ["spot sanding", "spot sanded"],
-  ["finish sanding", "finish sanded"],
-  ["rough sanding", "rough sanded"],
-  ["resanding", "resanded"],
-  ["repainting", "repainted"],
-  ["decoupaging", "decoupaged"],
-  ["whitewashing", "whitewashed"],
-  ["tearing down", "tore down"],
-  ["gutting", "gutted"],
-  ["replacing", "replaced"],
-  ["installing", "installed"],
-  ["attaching", "attached"],
-  ["moving", "moved around"],
-  ["loading", "loaded"],
-  ["reinforcing", "reinforced"],
-  ["veneering", "veneered"],
-  ["reveneering", "reveneered"],
-  ["dry scraping", "dry scraped"],
-  ["heat gunning", "heat gunned"],
-  ["wet sanding", "wet sanded"],
-  ["power sanding", "power sanded"],
-  ["routing", "routed"],
-  ["sawing", "sawed"],
-  ["planing", "planed"],
-  ["epoxying", "epoxied"],
-  ["airing out", "aired out"],
-  ["lifting", "lifted"],
-  ["carrying", "carried"],
-  ["rubbing down", "rubbed down"],
-  ["sprucing up", "spruced up"],
-  ["smartening up", "smartened up"],
-  ["doing up", "did up"],
-  ["titivating", "titivated"],
-  ["fettling", "fettled"],
-  ["french polishing", "french polished"],
-  ["hoovering", "hoovered"],
-  ["sugar soaping", "sugar soaped"],
-  ["wiping down", "wiped down"],
-  ["wiping", "wiped"],
-  ["wiping off", "wiped off"],
-  ["hosing off", "hosed off"],
-  ["hosing down", "hosed down"],
-  ["hosing", "hosed"],
-  ["degunking", "degunked"],
-  ["de gunking", "de gunked"],
-  ["vacuuming", "vacuumed"],
-  ["vacuuming out", "vacuumed out"],
-  ["masking", "masked"],
-  ["masking off", "masked off"],
-  ["shimming", "shimmed"],
-  ["rubbing out", "rubbed out"],
-  ["rubbing", "rubbed"],
-  ["rinsing", "rinsed"],
-  ["rinsing off", "rinsed off"],
-  ["soaping", "soaped"],
-  ["spackling", "spackled"],
-  ["deodorizing", "deodorized"],
-  ["chiseling", "chiseled"],
-  ["straightening", "straightened"],
-  ["straightening out", "straightened out"],
-  ["bracing", "braced"],
-  ["splinting", "splinted"],
-  ["unstapling", "unstapled"],
-  ["destapling", "destapled"],
-  ["restuffing", "restuffed"],
-  ["papering", "papered"],
-  ["wallpapering", "wallpapered"],
-  ["mending", "mended"],
-  ["darning", "darned"],
-  ["freshening up", "freshened up"],
-  ["mothproofing", "mothproofed"],
-  ["delousing", "deloused"],
-  ["debugging", "debugged"],
-  ["fumigating", "fumigated"],
-  ["derusting", "derusted"],
-  ["de rusting", "de rusted"],
-  ["descaling", "descaled"],
-  ["wire brushing", "wire brushed"],
-  ["dry brushing", "dry brushed"],
-  ["soldering", "soldered"],
-  ["lubing", "lubed"],
-  ["greasing", "greased"],
-  ["aligning", "aligned"],
-  ["rehanging", "rehung"],
-  ["refitting", "refitted"],
-  ["resizing", "resized"],
-  ["putting back together", "put back together"],
-  ["taking apart", "took apart"],
-  ["tearing apart", "tore apart"],
-  ["ripping out", "ripped out"],
-  ["ripping apart", "ripped apart"],
-  ["pulling apart", "pulled apart"],
-  ["breaking apart", "broke apart"],
-  ["digging out", "dug out"],
-  ["rehabbing", "rehabbed"],
-  ["reviving", "revived"],
-  ["overhauling", "overhauled"],
-  ["dolling up", "dolled up"],
-  ["tuning up", "tuned up"],
-  ["unscrewing", "unscrewed"],
-  ["unbolting", "unbolted"],
-  ["dismantling", "dismantled"],
-  ["piecing together", "pieced together"],
-  ["caulking", "caulked"],
-  ["puttying", "puttied"],
-  ["plugging holes", "plugged holes"],
-  ["scuffing", "scuffed up"],
-  ["recoating", "recoated"],
-  ["basecoating", "basecoated"],
-  ["clear coating", "clear coated"],
-  ["burnishing", "burnished"],
-  ["shellacking", "shellacked"],
-  ["touch sanding", "touch sanded"],
-  ["block sanding", "block sanded"],
-  ["steaming", "steamed"],
-  ["whittling", "whittled"],
-  ["doweling", "doweled"],
-  ["rescreening", "rescreened"],
-  ["reglazing", "reglazed"],
-  ["resealing", "resealed"],
-  ["rewaxing", "rewaxed"],
-  ["restaining", "restained"],
-  ["restapling", "restapled"],
-  ["rewebbing", "rewebbed"],
-  ["respraying", "resprayed"],
-  ["tidying up", "tidied up"],
-  ["cleaning out", "cleaned out"],
-  ["cleaning off", "cleaned off"],
-  ["knocking apart", "knocked apart"],
-];
+const STEMS = wordsAlike(`
+  sanding=sanded painting=painted stripping=stripped staining=stained priming=primed waxing=waxed
+  gluing=glued regluing=reglued fixing=fixed repairing=repaired cleaning=cleaned refinishing=refinished
+  reupholstering=reupholstered upholstering=upholstered sealing=sealed polishing=polished
+  scrubbing=scrubbed power_washing=power_washed pressure_washing=pressure_washed prepping=prepped
+  assembling=assembled disassembling=disassembled building=built rebuilding=rebuilt scraping=scraped
+  peeling=peeled patching=patched filling=filled drilling=drilled rewiring=rewired distressing=distressed
+  antiquing=antiqued varnishing=varnished oiling=oiled lacquering=lacquered spraying=sprayed
+  stenciling=stenciled recaning=recaned caning=caned sewing=sewed cutting=cut shopping=shopped
+  cleanup=cleaned_up_after clamping=clamped nailing=nailed screwing=screwed photographing=photographed
+  staging=staged washing=washed dusting=dusted degreasing=degreased bleaching=bleached glazing=glazed
+  dyeing=dyed touching_up=touched_up topcoating=topcoated top_coating=top_coated detailing=detailed
+  restoring=restored redoing=redid taping=taped lining=lined leveling=leveled tightening=tightened
+  hauling=hauled stapling=stapled buffing=buffed deep_cleaning=deep_cleaned detail_sanding=detail_sanded
+  hand_sanding=hand_sanded scuff_sanding=scuff_sanded spot_sanding=spot_sanded
+  finish_sanding=finish_sanded rough_sanding=rough_sanded resanding=resanded repainting=repainted
+  decoupaging=decoupaged whitewashing=whitewashed tearing_down=tore_down gutting=gutted replacing=replaced
+  installing=installed attaching=attached moving=moved_around loading=loaded reinforcing=reinforced
+  veneering=veneered reveneering=reveneered dry_scraping=dry_scraped heat_gunning=heat_gunned
+  wet_sanding=wet_sanded power_sanding=power_sanded routing=routed sawing=sawed planing=planed
+  epoxying=epoxied airing_out=aired_out lifting=lifted carrying=carried rubbing_down=rubbed_down
+  sprucing_up=spruced_up smartening_up=smartened_up doing_up=did_up titivating=titivated fettling=fettled
+  french_polishing=french_polished hoovering=hoovered sugar_soaping=sugar_soaped wiping_down=wiped_down
+  wiping=wiped wiping_off=wiped_off hosing_off=hosed_off hosing_down=hosed_down hosing=hosed
+  degunking=degunked de_gunking=de_gunked vacuuming=vacuumed vacuuming_out=vacuumed_out masking=masked
+  masking_off=masked_off shimming=shimmed rubbing_out=rubbed_out rubbing=rubbed rinsing=rinsed
+  rinsing_off=rinsed_off soaping=soaped spackling=spackled deodorizing=deodorized chiseling=chiseled
+  straightening=straightened straightening_out=straightened_out bracing=braced splinting=splinted
+  unstapling=unstapled destapling=destapled restuffing=restuffed papering=papered wallpapering=wallpapered
+  mending=mended darning=darned freshening_up=freshened_up mothproofing=mothproofed delousing=deloused
+  debugging=debugged fumigating=fumigated derusting=derusted de_rusting=de_rusted descaling=descaled
+  wire_brushing=wire_brushed dry_brushing=dry_brushed soldering=soldered lubing=lubed greasing=greased
+  aligning=aligned rehanging=rehung refitting=refitted resizing=resized
+  putting_back_together=put_back_together taking_apart=took_apart tearing_apart=tore_apart
+  ripping_out=ripped_out ripping_apart=ripped_apart pulling_apart=pulled_apart breaking_apart=broke_apart
+  digging_out=dug_out rehabbing=rehabbed reviving=revived overhauling=overhauled dolling_up=dolled_up
+  tuning_up=tuned_up unscrewing=unscrewed unbolting=unbolted dismantling=dismantled
+  piecing_together=pieced_together caulking=caulked puttying=puttied plugging_holes=plugged_holes
+  scuffing=scuffed_up recoating=recoated basecoating=basecoated clear_coating=clear_coated
+  burnishing=burnished shellacking=shellacked touch_sanding=touch_sanded block_sanding=block_sanded
+  steaming=steamed whittling=whittled doweling=doweled rescreening=rescreened reglazing=reglazed
+  resealing=resealed rewaxing=rewaxed restaining=restained restapling=restapled rewebbing=rewebbed
+  respraying=resprayed tidying_up=tidied_up cleaning_out=cleaned_out cleaning_off=cleaned_off
+  knocking_apart=knocked_apart
+`);
 
 /** Work as a noun: "touch ups on the vanity". */
 const JOBS = ["touch ups", "touchups", "touch up work", "prep work", "assembly", "disassembly", "repairs"];
 
 /** Work whose past says how a piece is: a carved chest, a tufted chair. */
-const DOINGS =
-  "hammering,pinning,tacking,padding,tufting,stitching,ironing,trimming,carving,welding,grinding,gilding,graining,blending,chipping away at,plugging away at,plugging away,slaving over,laboring over,toiling over,hacking at,hacking away at,going over,tinkering with,tinkering,puttering with,puttering,futzing with,futzing,fiddling with,fussing with,fussing over,messing with,wrestling with,wrestling,banging on,beating on,grinding away at,wrangling,fabricating,embellishing,tweaking,brushing,feathering,color matching,picking at,pecking at,poking at,working over,fooling with".split(
-    ",",
-  );
+const DOINGS = phrases(`
+  hammering pinning tacking padding tufting stitching ironing trimming carving welding grinding gilding
+  graining blending chipping_away_at plugging_away_at plugging_away slaving_over laboring_over
+  toiling_over hacking_at hacking_away_at going_over tinkering_with tinkering puttering_with puttering
+  futzing_with futzing fiddling_with fussing_with fussing_over messing_with wrestling_with wrestling
+  banging_on beating_on grinding_away_at wrangling fabricating embellishing tweaking brushing feathering
+  color_matching picking_at pecking_at poking_at working_over fooling_with
+`);
 
 export const LABORS: readonly string[] = [...STEMS.flat(), ...JOBS, ...DOINGS];
 
@@ -225,29 +74,16 @@ const nameOfWork = (base: string): string =>
 
 /** The name of the work, whichever form was typed: "sanded" and "sand" are "sanding". */
 export const LABOR_NAMES: ReadonlyMap<string, string> = new Map([
-  ...STEMS.map(([name, past]) => [past, name] as const),
+  ...STEMS.map(([name, past = name]) => [past, name] as const),
   ...TO_WORK.split("|").map((base) => [base, nameOfWork(base)] as const),
 ]);
 
 /** "gave the desk a good rub down": work told as a thing that is given. */
-export const GIVEN_WORK: readonly string[] = [
-  ...["a", "a good", "a quick", "a light", "a proper", "a final", "a last", "a second", "a first"],
-  ...["another", "one more", "a wee", "a thorough", "a bit of a", "a little"],
-].flatMap((what) =>
-  [
-    ...[
-      "rub down",
-      "rubdown",
-      "rub",
-      "wipe down",
-      "wipe",
-      "sand",
-      "sanding",
-      "light sanding",
-      "scrub",
-      "clean",
-    ],
-    ...["cleaning", "polish", "buff", "scrape", "strip", "wash", "wax", "once over", "going over", "go over"],
-    ...["coat", "hoover", "dust", "tidy up", "touch up", "tune up", "spruce up", "scrub down"],
-  ].map((work) => `${what} ${work}`),
+export const GIVEN_WORK: readonly string[] = phrases(`
+  a a_good a_quick a_light a_proper a_final a_last a_second a_first another one_more a_wee a_thorough a_bit_of_a a_little
+`).flatMap((what) =>
+  phrases(`
+    rub_down rubdown rub wipe_down wipe sand sanding light_sanding scrub clean cleaning polish buff scrape strip wash wax
+    once_over going_over go_over coat hoover dust tidy_up touch_up tune_up spruce_up scrub_down
+  `).map((work) => `${what} ${work}`),
 );

@@ -1,91 +1,17 @@
-/** Other money that comes in, each to the stream it is kept under. */
-export const STREAMS: Readonly<Record<string, string>> = {
-  tips: "tips",
-  tip: "tips",
-  "tip jar": "tips",
-  ads: "ads",
-  "ad revenue": "ads",
-  "ad money": "ads",
-  "ad income": "ads",
-  "ads revenue": "ads",
-  "ad check": "ads",
-  "ads check": "ads",
-  "ad payout": "ads",
-  "ads payout": "ads",
-  "ad payment": "ads",
-  "ad deposit": "ads",
-  "video money": "videos",
-  workshop: "workshop",
-  workshops: "workshop",
-  class: "class",
-  classes: "classes",
-  lesson: "lesson",
-  lessons: "lessons",
-  course: "course",
-  courses: "courses",
-  teaching: "teaching",
-  tutoring: "tutoring",
-  consulting: "consulting",
-  consult: "consulting",
-  sponsor: "sponsor",
-  sponsorship: "sponsorship",
-  sponsors: "sponsors",
-  affiliate: "affiliate",
-  affiliates: "affiliates",
-  "affiliate money": "affiliate",
-  "affiliate income": "affiliate",
-  royalties: "royalties",
-  royalty: "royalties",
-  merch: "merch",
-  ebook: "ebook",
-  blog: "blog",
-  channel: "channel",
-  videos: "videos",
-  "video ads": "video ads",
-  "side job": "side job",
-  "side gig": "side gig",
-  "odd job": "odd job",
-  gig: "gig",
-  "repair job": "repair job",
-  "paint job": "paint job",
-  "custom work": "custom work",
-  "custom job": "custom job",
-  staging: "staging",
-  referral: "referral",
-  "referral bonus": "referral",
-  "referral money": "referral",
-  "referral fee": "referral",
-  "referral check": "referral",
-  "sign up bonus": "bonus",
-  "signup bonus": "bonus",
-  "bonus money": "bonus",
-  "video channel": "channel",
-  "blog ads": "ads",
-  "video ad": "video ads",
-  rebate: "rebate",
-  cashback: "cashback",
-  newsletter: "newsletter",
-  babysitting: "babysitting",
-  "house sitting": "house sitting",
-  "pet sitting": "pet sitting",
-  "dog sitting": "dog sitting",
-  "dog walking": "dog walking",
-  "lawn mowing": "lawn mowing",
-  "handyman job": "handyman job",
-  "handyman work": "handyman work",
-  "repair work": "repair work",
-  "repair jobs": "repair jobs",
-  "odd jobs": "odd jobs",
-  "fix it job": "fix it job",
-  "rental income": "rental",
-  "rental money": "rental",
-  "delivery gig": "delivery gig",
-  "moving gig": "moving gig",
-  "hauling gig": "hauling gig",
-  "refinishing job": "refinishing job",
-  "restoration job": "restoration job",
-  "refinishing class": "refinishing class",
-  "painting class": "painting class",
-  "sanding class": "sanding class",
-  "upholstery class": "upholstery class",
-};
+import { wordsAlike } from "./words.ts";
+
+/** Other money that comes in, and the stream it is kept under where that is called otherwise. */
+export const STREAMS = wordsAlike(`
+  tips tip=tips tip_jar=tips ads ad_revenue=ads ad_money=ads ad_income=ads ads_revenue=ads ad_check=ads
+  ads_check=ads ad_payout=ads ads_payout=ads ad_payment=ads ad_deposit=ads video_money=videos workshop
+  workshops=workshop class classes lesson lessons course courses teaching tutoring consulting
+  consult=consulting sponsor sponsorship sponsors affiliate affiliates affiliate_money=affiliate
+  affiliate_income=affiliate royalties royalty=royalties merch ebook blog channel videos video_ads
+  side_job side_gig odd_job gig repair_job paint_job custom_work custom_job staging referral
+  referral_bonus=referral referral_money=referral referral_fee=referral referral_check=referral
+  sign_up_bonus=bonus signup_bonus=bonus bonus_money=bonus video_channel=channel blog_ads=ads
+  video_ad=video_ads rebate cashback newsletter babysitting house_sitting pet_sitting dog_sitting
+  dog_walking lawn_mowing handyman_job handyman_work repair_work repair_jobs odd_jobs fix_it_job
+  rental_income=rental rental_money=rental delivery_gig moving_gig hauling_gig refinishing_job
+  restoration_job refinishing_class painting_class sanding_class upholstery_class
+`);

@@ -75,6 +75,10 @@ export function saysAny(text: string, list: ReadonlySet<string>): boolean {
 /** The same in their order, as a verb's sayings: "…" in one stands for whatever is said in between. */
 export const phrases = (words: string): readonly string[] => [...wordSet(words)];
 
+/** Lists of words or phrases that go together: "=" joins those of one list. */
+export const wordsAlike = (words: string): readonly (readonly [string, ...string[]])[] =>
+  phrases(words).map((alike) => alike.split("=") as [string, ...string[]]);
+
 const VOWELS_CUT = ["", "e"];
 
 /** The plain forms that a word may be of, the odd ones of a learner with them: "gived", "selled", "flogged", "keepin". */
