@@ -87,6 +87,7 @@ const HOLD_ENDED = phrases(
 const HOLD_TAKEN = phrases(
   "released release releasing lifted lift lifting removed removing ended end ending cancelled canceled canceling cancelling let_go_of cancel remove",
 );
+const GAVE = ["gave", "handed", "mailed", "posted", "wired"];
 const HOLD_TAKEN_OFF = ["took", "take", "taking", "taken"];
 
 /** That somebody wants a piece no more. */
@@ -143,6 +144,7 @@ export const fallthrough = defineVerb({
         ],
         with: ["piece"],
       },
+      { say: [...GAVE.map((gave) => `${gave} … deposit back`), "gave back … deposit", "handed back … deposit"] },
     ],
     slots: { pieces: "pieces" },
     bears: ["others act", "has a buyer", "of pieces"],

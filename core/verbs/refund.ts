@@ -135,7 +135,7 @@ export const refund = defineVerb({
           ...phrases("refunded refund refunding partial_refund give_…_back gave_…_back"),
           ...phrases("a an the her his their my it").map((whose) => `gave … back … for ${whose}`),
           ...phrases(
-            "gave_back given_back given_…_back went_back_to were_given_back handed_…_back had_to_give_…_back had_to_hand_…_back handed_back money_back sent_…_back paid_back paid_…_back",
+            "gave_back given_back given_…_back went_back_to were_given_back handed_…_back had_to_give_…_back had_to_hand_…_back handed_back mailed_…_back mailed_back posted_…_back wired_…_back money_back sent_…_back paid_back paid_…_back",
           ),
         ],
         without: ["loan"],
@@ -147,6 +147,7 @@ export const refund = defineVerb({
         means: { returned: true },
         with: ["named"],
       },
+      { say: phrases("returned_…_to_her returned_…_to_him returned_…_to_them"), with: ["number"] },
       {
         say: ["came back", "brought back", "brought … back", "returned"],
         means: { returned: true },

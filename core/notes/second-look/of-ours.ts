@@ -1,14 +1,19 @@
 import type { Tok } from "../clause.ts";
 import { headsOf } from "../heads.ts";
 import { HINTS } from "../tokens/sign-bits.ts";
+import { isCommon } from "../words/daily.ts";
 import { WHOSE_OWN } from "../words/links.ts";
 import {
   AGREES,
+  BEFORE_SLOT,
   DENIES,
   HARMLESS_BESIDE,
+  HOPED,
+  HOPES,
   IT_WENT,
   isLived,
   MAY_HAVE,
+  MORE_OR_LESS,
   NAMED_THINGS,
   NAMES_BODY,
   NOT_DONE_YET,
@@ -73,6 +78,7 @@ const isDeed = (token: Tok): boolean =>
  */
 export function turnsDeed(kind: string, tokens: readonly Tok[], { from, said, to }: Stretch): boolean {
   const words = tokens.slice(said, to);
+  if (isHoped(words)) return kind === "finish" || kind === "pay";
   if (words.some(({ text }, at) => UNDOES.has(text) && !isNamedThing(words, at))) return true;
   const isHedged = words.some(({ roles }) => roles.hedge !== undefined);
   if (kind === "pay") return isHedged && words.some(({ text }) => IT_WENT.has(text));
@@ -107,6 +113,8 @@ export function isBesideDeed(tokens: readonly Tok[], stretch: Stretch, isGoingOn
   const isWhy = joint.some(isReason);
   const words = tokens.slice(said, to);
   if (words.every(({ kind }) => kind === "span")) return true;
+  if (!isWhy && isBit(words) && (joint.every(isMark) || isCommon(words.at(-1)!.text))) return true;
+  if (!isWhy && isHoped(words)) return true;
   const isShort = to - said < (words[0]!.kind === "amount" || isAgreed(words) ? 2 : SENTENCE_MIN);
   if (!isWhy && isShort) return false;
   let strange = 0;
@@ -116,12 +124,40 @@ export function isBesideDeed(tokens: readonly Tok[], stretch: Stretch, isGoingOn
     if (!isOfNoDeed(tokens, at, stretch, isWhy)) return false;
     const isHedged = HARMLESS_BESIDE.has(token.roles.hedge ?? "");
     if (isHedged && !isWhy && !isSaidOfSomething(tokens, at, stretch)) return false;
-    if (isHedged && !isLike(joint) && !isSaidToTheEnd(tokens, at, stretch)) return false;
+    if (isHedged && !isWhy && !isLike(joint) && !isSaidToTheEnd(tokens, at, stretch)) return false;
     isSaid ||= isVerb(token) || isHedged || token.kind === "amount" || (at > said && isDoing(token));
     if (isUnlisted(token) && !PIECE_PARTS.has(token.text)) strange += 1;
   }
   return isSaid && (isWhy || strange <= OURS_STRANGE_MAX);
 }
+
+/** "perhaps that helps", "should be enough for the seat" */
+const isHoped = (words: readonly Tok[]): boolean =>
+  words.length > 1 &&
+  HOPES.has(words[0]!.text) &&
+  words.slice(1).some(({ text }) => HOPED.has(text) || /^be /.test(text)) &&
+  words.every(({ kind, text }) => (kind === "word" || kind === "piece") && !MORE_OR_LESS.has(text)) &&
+  words.filter(isUnlisted).length <= OURS_STRANGE_MAX;
+
+/**
+ * "mostly the tambour slats", "a blister": a bit of talk with no verb, which names nobody, nothing that costs, no piece
+ * and no work. One word alone may be what a cost was for.
+ */
+const isBit = (words: readonly Tok[]): boolean =>
+  words.length > 1 &&
+  words.every(isOfBit) &&
+  words.filter(isUnlisted).length <= BIT_STRANGE_MAX &&
+  !BEFORE_SLOT.has(words[0]!.text);
+
+const isOfBit = (token: Tok): boolean => {
+  const { kind, text, roles } = token;
+  if (kind !== "word" || isOwner(text) || OF_DEALS.has(text) || UNDOES.has(text)) return false;
+  const isThing = roles.supply || (roles.stream && !roles.plain) || roles.labor || roles.noun || roles.method || roles.place;
+  return !(isThing || roles.person || roles.hedge || roles.vagueTime || headsOf(token).length > 0);
+};
+const BIT_STRANGE_MAX = 1;
+
+const isMark = ({ kind }: Tok): boolean => kind === "mark";
 
 /** "my toddler scribbled on the side" */
 const isDoing = (token: Tok): boolean => isUnlisted(token) && /[a-z]{3}ed$/.test(token.text);
@@ -164,7 +200,11 @@ function isOfNoDeed(tokens: readonly Tok[], at: number, stretch: Stretch, isWhy:
   if (OF_DEALS.has(text) || UNDOES.has(text) || roles.vagueTime || roles.method) return false;
   if ((roles.stream && !roles.plain) || (roles.labor && !isWhy)) return false;
   if ((token.hints & HINTS.month) !== 0) return false;
+  // "three kids"
+  if (at > 0 && tokens[at - 1]!.kind === "amount" && isFew(tokens, at - 1)) return true;
   if (isOwner(text) && !WHOSE_OWN.has(text)) return at + 1 < stretch.to && tokens[at + 1]!.kind !== "piece";
+  // "my son walked it over"
+  if (text === "over" && tokens[at - 1]?.roles.pronoun && tokens[at + 1]?.kind !== "amount") return true;
   // "for love or money"
   if (roles.hedge && !HARMLESS_BESIDE.has(roles.hedge))
     return (roles.hedge === "vague" || text === "or") && at > stretch.said && tokens[at + 1]?.kind === "word";

@@ -1,9 +1,12 @@
 import type { Tok } from "../clause.ts";
-import type { Reading } from "../reading.ts";
+import type { Mention, Reading } from "../reading.ts";
 import { unfinished } from "../rows/unfinished.ts";
 import { unitsOf } from "../rows/units.ts";
+import { isRefused } from "../unclear.ts";
 import { DENIES, WORKS } from "../words/lived.ts";
 import { PIECE_PARTS } from "../words/parts.ts";
+import { leadsOf, ofPiece } from "./leading.ts";
+import { isBesideDeal, isBesideDealOf } from "./of-deals.ts";
 import { besideIn, isBesideDeed, OURS, tellsWhy, turnsDeed } from "./of-ours.ts";
 import { isEnd, isTold, type Stretch, stretchesOf } from "./told.ts";
 
@@ -12,14 +15,16 @@ import { isEnd, isTold, type Stretch, stretchesOf } from "./told.ts";
  */
 
 /** The readings of a line without what it tells in passing, where those are whole and its own are not. */
-export function withoutTold(
-  readings: Reading[],
-  lexed: () => Tok[],
-  read: (tokens: Tok[]) => Reading[],
-): Reading[] {
+export function withoutTold(readings: Reading[], lexed: () => Tok[], read: Read): Reading[] {
   if (readings.every((one) => one.kind !== "unclear" || one.byBooks)) return readings;
   const tokens = lexed();
-  if (tokens.length > TOKENS_MAX) return readings;
+  return tokens.length > TOKENS_MAX ? readings : (besideTold(tokens, read) ?? ledUpTo(tokens, read) ?? readings);
+}
+
+type Read = (tokens: Tok[]) => Reading[];
+
+/** What tokens say without what is told beside it; null where that is nothing whole. */
+function besideTold(tokens: Tok[], read: Read): Reading[] | null {
   const strict = toldIn(tokens, isTold);
   const made = wholeWithout(tokens, strict, read);
   // "sold the desk 120, it won't fit through her door"
@@ -32,14 +37,47 @@ export function withoutTold(
   const isOurs = deeds?.every(
     ({ kind }) => OURS.has(kind) && !beside.some((one) => turnsDeed(kind, tokens, one)),
   );
-  return isOurs ? deeds! : readings;
+  if (isOurs) return deeds!;
+  const deals = wholeWithout(tokens, toldIn(tokens, isBesideDeal), read);
+  if (deals?.every(({ kind }) => DEALT.has(kind))) return deals;
+  return (
+    ENDED_KINDS.map((kind) => wholeWithout(tokens, toldIn(tokens, isBesideDealOf(kind)), read)).find(
+      (one, at) => one?.every(({ kind }) => kind === ENDED_KINDS[at]),
+    ) ?? null
+  );
+}
+
+/** What tokens say behind what only leads up to it. */
+function ledUpTo(tokens: Tok[], read: Read): Reading[] | null {
+  for (const { rest, named } of leadsOf(tokens, stretchesOf(tokens))) {
+    const told = read(rest.map((token) => ({ ...token })));
+    const made = wholeOf(told, named) ?? wholeOf(besideTold(rest, read) ?? [], named);
+    if (made) return made;
+  }
+  return null;
+}
+
+/** Readings that are whole once the piece named before them is theirs; else null. */
+function wholeOf(told: readonly Reading[], named: Mention | null): Reading[] | null {
+  const [said, ...others] = told;
+  const first = said && named ? goingOn(said) : said;
+  const own = first && named ? ofPiece(first, named) : first;
+  return own && [own, ...others].every(isWhole) ? [own, ...others] : null;
+}
+
+/** "I came down to 68": the one note that it is of the piece spoken of. */
+function goingOn(reading: Reading): Reading {
+  const { back } = reading;
+  return isRefused(reading) && back && "could" in back && "isEither" in back && !back.isEither && back.could.length === 1
+    ? back.could[0]!
+    : reading;
 }
 
 /** The readings of the tokens without some stretches, where each is whole; else null. */
 function wholeWithout(
   tokens: readonly Tok[],
   told: readonly Stretch[],
-  read: (tokens: Tok[]) => Reading[],
+  read: Read,
 ): Reading[] | null {
   if (told.length === 0) return null;
   const kept = tokens
@@ -55,7 +93,10 @@ const isWhole = (reading: Reading): boolean =>
   reading.kind === "unclear" ? reading.byBooks === true : reading.kind !== "ask" && !reading.missing;
 
 /** What is denied behind one of these may be the deal. */
-const DEALT: ReadonlySet<string> = new Set(["sell", "hold", "buy", "trade"]);
+const DEALT: ReadonlySet<string> = new Set(["sell", "hold", "buy", "trade", "fallthrough", "refund", "collect", "retire"]);
+
+/** Of these it may be told what they come to. */
+const ENDED_KINDS = ["sell", "fallthrough"] as const;
 
 /** Whether something is denied that is no part of a piece: "the lid doesn't close" tells how it is. */
 function deniesMore(tokens: readonly Tok[], { said, to }: Stretch, kind: string): boolean {

@@ -171,3 +171,55 @@ export const IT_WENT = wordSet("it they them that this which");
 /** Behind what is wished or denied these say no more of it. */
 export const MAY_HAVE = wordSet("have had be been to");
 export const NOT_US_BUT = wordSet("me us him her it anywhere");
+
+/** What follows these may be for what, from whom or where. */
+export const BEFORE_SLOT = wordSet("for to from by at via on in with of per each through off under");
+
+/** What is hoped of a deed done: "perhaps that helps", "should be enough for the seat". */
+export const HOPES = wordSet(
+  "hope hopefully hoping perhaps maybe see_if see lets_see lets_see_if we_will_see well_see fingers_crossed with_luck should should_be wish",
+);
+export const HOPED = wordSet(
+  "that it this somebody someone they people one enough do last plenty be work works help helps look looks hold holds sell sells see better",
+);
+export const MORE_OR_LESS = wordSet("more less longer closer than not never about maybe_more or shorter");
+
+/* What leads up to a fact. */
+
+/** What is told behind these may never have happened, or is taken back. */
+export const LEADS_NOWHERE = wordSet(
+  "if unless until till til when whenever once except suppose supposing imagine pretend assuming provided dreamt dreamed " +
+    "jk kidding psych oops sorry nope nvm nevermind correction meant remove removed delete deleted cancel undo expired instead ours mine hers his theirs",
+);
+
+/** What follows these is what somebody thinks or asks. */
+export const SO_FAR = wordSet("asked asks ask asking wonders wondered thought think guess hope hoped wish wished claims claimed swears swore");
+
+/** How one of us is, beside which no deed is told. */
+export const IS_OR_FEELS = wordSet("am was im were feel felt decided thought");
+
+/** Behind these the same goes on. */
+export const AND_THEN = wordSet("and & then");
+
+/** Marks and words between what leads up to a fact and the fact. */
+export const LEADS_ON = wordSet(". , ; ! - – — and & so then but");
+
+/* What is told behind a deal. */
+
+/** A reason, and nothing else. */
+export const REASONS_WHY = wordSet("because cause cuz coz bc since");
+
+/** Beside a deal these may be of it: who has not paid, come or made up their mind. */
+export const MAY_UNDO_DEAL = wordSet(
+  "pay pays paid payed paying come comes came coming show shows showed take takes took taken taking want wants wanted buy bought " +
+    "get got sure certain serious able money cash check card there here yet still later soon tomorrow tonight next hold " +
+    "return bring send sent text texts texted call calls called answer answered reply replied see look looking think thinks",
+);
+
+/** What a deal comes to, by its kind. */
+export const IS_OVER: Readonly<Record<string, ReadonlySet<string>>> = {
+  sell: wordSet("is was out gone already off released to her him them out_the_door picked_up collected handed_over with"),
+  fallthrough: wordSet(
+    "is was back up available again free available_again free_again for_sale for_sale_again back_up back_on_the_market on the market still ours here mine",
+  ),
+};
