@@ -144,7 +144,13 @@ export const fallthrough = defineVerb({
         ],
         with: ["piece"],
       },
-      { say: [...GAVE.map((gave) => `${gave} … deposit back`), "gave back … deposit", "handed back … deposit"] },
+      {
+        say: [
+          ...GAVE.map((gave) => `${gave} … deposit back`),
+          "gave back … deposit",
+          "handed back … deposit",
+        ],
+      },
     ],
     slots: { pieces: "pieces" },
     bears: ["others act", "has a buyer", "of pieces"],

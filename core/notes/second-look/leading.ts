@@ -4,7 +4,16 @@ import { isQuestion } from "../questions.ts";
 import type { Mention, Reading } from "../reading.ts";
 import { bears } from "../verbs.ts";
 import { US } from "../words/chatter.ts";
-import { AND_THEN, HARMS, IS_OR_FEELS, LEADS_NOWHERE, LEADS_ON, OF_DEALS, SAYS, SO_FAR } from "../words/lived.ts";
+import {
+  AND_THEN,
+  HARMS,
+  IS_OR_FEELS,
+  LEADS_NOWHERE,
+  LEADS_ON,
+  OF_DEALS,
+  SAYS,
+  SO_FAR,
+} from "../words/lived.ts";
 import { isFew, isUnlisted, isVerb, type Stretch } from "./told.ts";
 
 /*
@@ -62,7 +71,8 @@ function leadOf(tokens: readonly Tok[], start: number, end: number, rest: Stretc
   const last = led.at(-1)!.text;
   // "need: paint 12"; "my wife says, sold the desk 40": what follows is somebody's words.
   const isJoined = joint.every(({ text }) => LEADS_ON.has(text));
-  if (!isJoined || SAYS.has(last) || SO_FAR.has(last) || !(isClause(led) || isSentence(led, joint))) return null;
+  if (!isJoined || SAYS.has(last) || SO_FAR.has(last) || !(isClause(led) || isSentence(led, joint)))
+    return null;
   const pieces = piecesIn(led);
   if (!pieces || pieces.length > 1) return null;
   const named = pieces[0] ?? null;
@@ -73,21 +83,26 @@ function leadOf(tokens: readonly Tok[], start: number, end: number, rest: Stretc
     const isIdle = !led.some((token) => headsOf(token).length > 0 || isVerb(token));
     return isIdle || (who === "us" && isState) ? { rest: [...told], named } : null;
   }
-  if (who === "a thing") return { rest: [...told], named };
+  // "desk needs work, sold the lamp 20": what is still to be done is told as such.
+  if (who === "a thing")
+    return led.some(({ roles }) => roles.hedge === "intention") ? null : { rest: [...told], named };
   // "coworker has the same desk, paid 300 for it": whoever paid.
   if (led.some(({ text }) => HARMS.has(text))) return null;
-  if (told.some(({ roles, text }) => roles.person === true || US.has(text))) return { rest: [...told], named };
+  if (told.some(({ roles, text }) => roles.person === true || US.has(text)))
+    return { rest: [...told], named };
   return joint.some(({ text }) => AND_THEN.has(text)) && isBare(told[0]!)
     ? { rest: [...who, ...told], named }
     : null;
 }
 
 /** Somebody or something, and what they do. */
-const isClause = (led: readonly Tok[]): boolean => led.slice(1).some((token) => isVerb(token) || headsOf(token).length > 0);
+const isClause = (led: readonly Tok[]): boolean =>
+  led.slice(1).some((token) => isVerb(token) || headsOf(token).length > 0);
 
 /** "post shift, barely awake." */
 const isSentence = (led: readonly Tok[], joint: readonly Tok[]): boolean =>
-  joint.some(({ text }) => /^[.!;]$/.test(text)) && !led.some(({ roles, kind }) => roles.hedge !== undefined || kind === "piece");
+  joint.some(({ text }) => /^[.!;]$/.test(text)) &&
+  !led.some(({ roles, kind }) => roles.hedge !== undefined || kind === "piece");
 
 const isBare = (token: Tok): boolean => headsOf(token).length > 0 || isVerb(token);
 
@@ -111,7 +126,11 @@ function whoOf(led: readonly Tok[]): Tok[] | "us" | "a thing" | "nobody said" {
   if (subject.some(({ text }) => US.has(text) && text !== "my" && text !== "our")) return "us";
   const who = subject.findIndex(({ roles }) => roles.person === true);
   if (who >= 0) return subject.slice(0, who + 1);
-  if (subject.some(({ kind, text }) => kind === "piece" || /^(?:nobody|no_one|noone|nothing|that|this|it)$/.test(text)))
+  if (
+    subject.some(
+      ({ kind, text }) => kind === "piece" || /^(?:nobody|no_one|noone|nothing|that|this|it)$/.test(text),
+    )
+  )
     return "a thing";
   const [name] = subject;
   return name && isUnlisted(name) && verb === 1 ? [name] : "nobody said";

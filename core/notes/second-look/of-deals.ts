@@ -16,7 +16,8 @@ export function isBesideDeal(tokens: readonly Tok[], stretch: Stretch, isGoingOn
   const { from, said, to } = stretch;
   const words = tokens.slice(said, to);
   const joint = tokens.slice(from, said);
-  if (from === 0 || words.some(({ kind }) => kind === "amount") || words.filter(isUnlisted).length > 1) return false;
+  if (from === 0 || words.some(({ kind }) => kind === "amount") || words.filter(isUnlisted).length > 1)
+    return false;
   if (joint.some(({ text }) => REASONS_WHY.has(text)) || isPurpose(joint, words))
     return isBesideDeed(tokens, stretch, isGoingOn);
   const isDenied = words.some(({ text }) => DENIES.has(text) || HARMS.has(text));
@@ -40,7 +41,9 @@ const SENTENCE_MIN = 3;
 
 /** "I wasn't even home", "my wife couldn't watch" */
 const isOfUs = (words: readonly Tok[]): boolean =>
-  words.slice(0, 2).some(({ text }) => (US.has(text) && text !== "my" && text !== "our") || HOUSEHOLD.has(text));
+  words
+    .slice(0, 2)
+    .some(({ text }) => (US.has(text) && text !== "my" && text !== "our") || HOUSEHOLD.has(text));
 
 /** "desk is out the door", "so it's available again": what the deal comes to. */
 function isSaidAlready(tokens: readonly Tok[], stretch: Stretch, kind: string): boolean {

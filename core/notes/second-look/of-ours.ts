@@ -152,7 +152,13 @@ const isBit = (words: readonly Tok[]): boolean =>
 const isOfBit = (token: Tok): boolean => {
   const { kind, text, roles } = token;
   if (kind !== "word" || isOwner(text) || OF_DEALS.has(text) || UNDOES.has(text)) return false;
-  const isThing = roles.supply || (roles.stream && !roles.plain) || roles.labor || roles.noun || roles.method || roles.place;
+  const isThing =
+    roles.supply ||
+    (roles.stream && !roles.plain) ||
+    roles.labor ||
+    roles.noun ||
+    roles.method ||
+    roles.place;
   return !(isThing || roles.person || roles.hedge || roles.vagueTime || headsOf(token).length > 0);
 };
 const BIT_STRANGE_MAX = 1;

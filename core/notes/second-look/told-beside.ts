@@ -18,7 +18,9 @@ import { isEnd, isTold, type Stretch, stretchesOf } from "./told.ts";
 export function withoutTold(readings: Reading[], lexed: () => Tok[], read: Read): Reading[] {
   if (readings.every((one) => one.kind !== "unclear" || one.byBooks)) return readings;
   const tokens = lexed();
-  return tokens.length > TOKENS_MAX ? readings : (besideTold(tokens, read) ?? ledUpTo(tokens, read) ?? readings);
+  return tokens.length > TOKENS_MAX
+    ? readings
+    : (besideTold(tokens, read) ?? ledUpTo(tokens, read) ?? readings);
 }
 
 type Read = (tokens: Tok[]) => Reading[];
@@ -68,17 +70,18 @@ function wholeOf(told: readonly Reading[], named: Mention | null): Reading[] | n
 /** "I came down to 68": the one note that it is of the piece spoken of. */
 function goingOn(reading: Reading): Reading {
   const { back } = reading;
-  return isRefused(reading) && back && "could" in back && "isEither" in back && !back.isEither && back.could.length === 1
+  return isRefused(reading) &&
+    back &&
+    "could" in back &&
+    "isEither" in back &&
+    !back.isEither &&
+    back.could.length === 1
     ? back.could[0]!
     : reading;
 }
 
 /** The readings of the tokens without some stretches, where each is whole; else null. */
-function wholeWithout(
-  tokens: readonly Tok[],
-  told: readonly Stretch[],
-  read: Read,
-): Reading[] | null {
+function wholeWithout(tokens: readonly Tok[], told: readonly Stretch[], read: Read): Reading[] | null {
   if (told.length === 0) return null;
   const kept = tokens
     .filter((_, at) => !told.some(({ from, to }) => at >= from && at < to))
@@ -93,7 +96,16 @@ const isWhole = (reading: Reading): boolean =>
   reading.kind === "unclear" ? reading.byBooks === true : reading.kind !== "ask" && !reading.missing;
 
 /** What is denied behind one of these may be the deal. */
-const DEALT: ReadonlySet<string> = new Set(["sell", "hold", "buy", "trade", "fallthrough", "refund", "collect", "retire"]);
+const DEALT: ReadonlySet<string> = new Set([
+  "sell",
+  "hold",
+  "buy",
+  "trade",
+  "fallthrough",
+  "refund",
+  "collect",
+  "retire",
+]);
 
 /** Of these it may be told what they come to. */
 const ENDED_KINDS = ["sell", "fallthrough"] as const;

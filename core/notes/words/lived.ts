@@ -188,12 +188,14 @@ export const MORE_OR_LESS = wordSet("more less longer closer than not never abou
 
 /** What is told behind these may never have happened, or is taken back. */
 export const LEADS_NOWHERE = wordSet(
-  "if unless until till til when whenever once except suppose supposing imagine pretend assuming provided dreamt dreamed " +
+  "if unless until till til when whenever except suppose supposing imagine pretend assuming provided dreamt dreamed " +
     "jk kidding psych oops sorry nope nvm nevermind correction meant remove removed delete deleted cancel undo expired instead ours mine hers his theirs",
 );
 
 /** What follows these is what somebody thinks or asks. */
-export const SO_FAR = wordSet("asked asks ask asking wonders wondered thought think guess hope hoped wish wished claims claimed swears swore");
+export const SO_FAR = wordSet(
+  "asked asks ask asking wonders wondered thought think guess hope hoped wish wished claims claimed swears swore",
+);
 
 /** How one of us is, beside which no deed is told. */
 export const IS_OR_FEELS = wordSet("am was im were feel felt decided thought");
@@ -218,7 +220,9 @@ export const MAY_UNDO_DEAL = wordSet(
 
 /** What a deal comes to, by its kind. */
 export const IS_OVER: Readonly<Record<string, ReadonlySet<string>>> = {
-  sell: wordSet("is was out gone already off released to her him them out_the_door picked_up collected handed_over with"),
+  sell: wordSet(
+    "is was out gone already off released to her him them out_the_door picked_up collected handed_over with",
+  ),
   fallthrough: wordSet(
     "is was back up available again free available_again free_again for_sale for_sale_again back_up back_on_the_market on the market still ours here mine",
   ),
