@@ -20,7 +20,9 @@ export function isBesideDeal(tokens: readonly Tok[], stretch: Stretch, isGoingOn
     return false;
   if (joint.some(({ text }) => REASONS_WHY.has(text)) || isPurpose(joint, words))
     return isBesideDeed(tokens, stretch, isGoingOn);
-  const isDenied = words.some(({ text }) => DENIES.has(text) || HARMS.has(text));
+  // "sold the desk 90, the kid broke it"
+  if (words.some(({ text }) => HARMS.has(text))) return false;
+  const isDenied = words.some(({ text }) => DENIES.has(text));
   if (isTold(tokens, stretch, isGoingOn)) return !isDenied;
   if (!joint.every(isEnd) || words.length < SENTENCE_MIN || words.some(({ text }) => MAY_UNDO_DEAL.has(text)))
     return false;
