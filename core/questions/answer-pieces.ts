@@ -165,7 +165,10 @@ function periodsSaid({ period, apart }: NotesQuestion["asked"], today: string): 
 export function answerNotes(desk: Desk, { asked, title, counts, yesNo, who }: NotesQuestion): Answered {
   const lines = listNotes(desk, asked);
   const sum = lines.reduce((total, { value }) => total + (value ?? 0), 0);
-  const isMoney = asked.kinds !== null && lines.some(({ value }) => value !== null);
+  const isMoney =
+    asked.kinds !== null &&
+    (!asked.kinds.has("reprice") || asked.ends !== undefined) &&
+    lines.some(({ value }) => value !== null);
   const about = filtersWords(asked.filters);
   if (asked.ends?.asksDay) return answerDay(desk, asked.ends, title, lines, about);
   const from = asked.ends?.from;

@@ -42,7 +42,7 @@ function isHalf({ cues, items, periods, said }: Parts): boolean {
   );
 }
 
-const DONE = /\b(?:did|was|were|made|spent|sold|bought|earned|drove|worked|paid|came|went|brought|on)\b/;
+const DONE = /\b(?:did|was|were|made|spent|gone|sold|bought|earned|drove|worked|paid|came|went|brought|on)\b/;
 
 /** The days that another of the questions names, where this one tells of what was done as well. */
 function daysFor({ said, first }: Parts, all: readonly Parts[]): string {
@@ -74,6 +74,10 @@ function withThing(question: string, own: Parts, { items, first, cues }: Parts):
   const isOfPieces = items.some(({ mark }) => mark.number !== undefined || mark.senses.thing?.noun);
   const isGeneric = own.marks.some(({ senses }) => senses.flags.has("generic"));
   if (!IT.test(question)) {
+    // "How much of the car payments was interest and how much principal"
+    const loan = only?.mark.senses.own.find(({ dimension }) => dimension === "loan");
+    if (loan && !more && own.items.length === 0 && (own.cues.has("principal") || own.cues.has("interest")))
+      return `${question} on the ${loan.value}`;
     if (!isOfPieces || isGeneric || own.items.length > 0) return question;
     const isMany = /^how many (?:did|have|sold|were|are|got|of|do)\b/i.test(question);
     return isMany && !more && only!.mark.senses.thing?.plural
@@ -110,17 +114,25 @@ const FIGURES: readonly Cue[] = [
 /** What is done to pieces, each counted by itself: "how many did i buy and sell". */
 const DEEDS: readonly Cue[] = ["sold", "bought", "listed", "finished", "started"];
 
+/** "What did i buy and sell in june": each listed by itself. */
+const LISTED =
+  /^(?:so |and )?(?:(?:what|whatd|whatve|show me what|list what|everything)(?: all)? (?:did|have|all|got|was|were|i|we|ive|weve)\b|(?:bought|sold|finished|listed|started) and \w+)/;
+
 /** "Hours and profit on the bench": each figure asked of all the rest, and the last as typed; null where it is one. */
 export function figuresApart(
   { marks, cues }: Parts,
   text: string,
 ): { questions: readonly string[]; last: string } | null {
   const isCounted = cues.has("howMany") && !/\b(?:are|is|still|now)\b/.test(text);
-  const asked = isCounted && !FIGURES.some((cue) => cues.has(cue)) ? DEEDS : FIGURES;
-  const figureOf = ({ senses }: Mark): Cue | undefined =>
-    senses.thing || senses.own.length > 0 || senses.order
-      ? undefined
-      : asked.find((cue) => senses.cues.includes(cue));
+  const isOfDeeds = (isCounted || LISTED.test(text.toLowerCase())) && !FIGURES.some((cue) => cues.has(cue));
+  const asked = isOfDeeds ? DEEDS : FIGURES;
+  const figureOf = ({ senses, text: said }: Mark, place: number): Cue | undefined => {
+    // "Finish and list" are deeds, where a finish may be bought.
+    const isThing = senses.thing !== undefined && (asked !== DEEDS || senses.thing.noun !== undefined);
+    if (isThing || senses.own.length > 0 || senses.order) return undefined;
+    if (said === "list" && place > 0 && asked === DEEDS) return "listed";
+    return asked.find((cue) => senses.cues.includes(cue));
+  };
   const figures = marks.map(figureOf);
   const at = marks.findIndex(
     ({ senses }, place) =>

@@ -20,6 +20,7 @@ import { narrowed, type Refusal, refusal } from "./narrowing.ts";
 import type { Parts } from "./parts.ts";
 import { answerPickups, type PickupsQuestion, readPickups } from "./pickups.ts";
 import { isLeftOfWhat, pointedIn, pricedOne } from "./pointed.ts";
+import { answerPricesHad, type PricesQuestion, readPricesHad } from "./prices-had.ts";
 import type { Query } from "./query.ts";
 import { readQuery } from "./read.ts";
 import { readLists } from "./read-lists.ts";
@@ -54,6 +55,7 @@ type Read =
   | PickupsQuestion
   | SittingQuestion
   | TookQuestion
+  | PricesQuestion
   | TodoQuestion
   | TargetQuestion
   | MeasuresQuestion
@@ -203,6 +205,8 @@ function answerParts(parts: Parts, desk: Desk): Answered {
       return answerSitting(desk, read);
     case "took":
       return answerTook(read);
+    case "prices had":
+      return answerPricesHad(desk, read);
     case "todo":
       return answerTodo(desk, read);
     case "target":
@@ -223,6 +227,7 @@ const READERS = [
   readPickups,
   readSitting,
   readTook,
+  readPricesHad,
   readTodo,
   readTarget,
   readSuppose,

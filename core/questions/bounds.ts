@@ -2,6 +2,7 @@ import { Decimal } from "decimal.js";
 import type { Piece } from "../books/books.ts";
 import { costOf, profitOf } from "../books/piece.ts";
 import { type Day, daysBetween } from "../calendar.ts";
+import { anHour } from "../money.ts";
 import type { Desk, Subject } from "./desk.ts";
 import { salePriceOf } from "./ledger-index.ts";
 import { measures } from "./measures.ts";
@@ -25,6 +26,8 @@ const BOUNDS: Readonly<
   profit: (piece) => (piece.gone ? profitOf(piece) : null),
   minutes: ({ minutes }) => minutes * 100,
   days: ({ bought, sold, gone }, today) => (gone && !sold ? null : daysBetween(bought, sold ?? today) * 100),
+  hourly: (piece) =>
+    piece.gone === "sold" && piece.minutes > 0 ? anHour(profitOf(piece) ?? 0, piece.minutes) : null,
   miles: ({ miles }) => new Decimal(miles).times(100).toNumber(),
 };
 

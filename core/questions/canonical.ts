@@ -13,6 +13,7 @@ import { pluralOf } from "../notes/mentions/plural.ts";
 import type { Button } from "../reply.ts";
 import { isLimit } from "./filters.ts";
 import { groupings } from "./groupings.ts";
+import { lapseWords } from "./lapses.ts";
 import { measures } from "./measures.ts";
 import type { Counted, Filter, MeasureName, Period, Query } from "./query.ts";
 import { isState } from "./subjects.ts";
@@ -99,7 +100,7 @@ export function questionOf(query: Query): string | null {
   const isCount = query.measure === "count";
   const words = [
     query.aggregate ?? "",
-    measures[query.measure].asked,
+    query.lapse ? `days ${lapseWords(query.lapse)}` : measures[query.measure].asked,
     ...(query.measure === "profit" && query.filters.length === 0 ? ["on pieces"] : []),
     ...(isCount ? [COUNTED_WORDS[query.counted ?? "bought"]] : []),
     ...query.filters.map(filterWords),

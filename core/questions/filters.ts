@@ -163,7 +163,10 @@ export const filters: Readonly<Record<Exclude<Dimension, Limit>, Holds>> = {
   "finished on": ({ piece }, value) => isWithinDays(piece?.finished, value),
   "started on": ({ piece }, value) => isWithinDays(piece?.started, value),
   "listed on": ({ piece }, value, desk) =>
-    piece !== null && desk.index.of(piece.number).listings.some(({ day }) => isWithinDays(day, value)),
+    piece !== null &&
+    desk.index
+      .of(piece.number)
+      .prices.some(({ day, fact }) => fact.kind === "list" && isWithinDays(day, value)),
   weekday: ({ day }, value) => isOnWeekday(day, value),
   status: ({ piece }, value, desk) => piece !== null && hasStatus(desk, piece, value),
 };

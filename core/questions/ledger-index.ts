@@ -32,7 +32,8 @@ export type Journal =
   | "interest"
   | "proceeds"
   | "net"
-  | "sold";
+  | "sold"
+  | "cuts";
 
 /** The facts of a piece that questions ask for again and again: the latest of each sort. */
 export interface PieceFacts {
@@ -43,8 +44,8 @@ export interface PieceFacts {
   returned: Day | null;
   /** The first listing since it was bought or last came back. */
   listedSince: Day | null;
-  /** What it was listed at then. */
-  listings: { day: Day; fact: Fact }[];
+  /** What was asked for it from which day on. */
+  prices: { day: Day; cents: Cents; fact: Fact }[];
   /** Whom it is held for. */
   holder: string | null;
   /** The last day its list price was changed; null: never. */
@@ -79,6 +80,7 @@ export class LedgerIndex {
     proceeds: [],
     net: [],
     sold: [],
+    cuts: [],
   };
   /** The place of each fact in the order of recording, kept apart: looking through all facts for it is slow. */
   readonly places: number[] = [];
@@ -86,6 +88,8 @@ export class LedgerIndex {
   readonly heldFor = new Map<string, string>();
   /** The sale that a refund goes back on, by refund and piece. */
   readonly undone = new Map<string, Fact>();
+  /** By how much in all a fact lowered list prices. */
+  readonly cutBy = new Map<number, Cents>();
   readonly pieceFacts = new Map<number, PieceFacts>();
   readonly words = new LedgerWords();
   /** Answers worked out since the last note. */
@@ -128,7 +132,7 @@ export class LedgerIndex {
         list: null,
         returned: null,
         listedSince: null,
-        listings: [],
+        prices: [],
         holder: null,
         deposited: null,
         repriced: null,
@@ -142,7 +146,7 @@ export class LedgerIndex {
     this.#facts.push(fact);
     this.places.push(fact.place);
     this.words.learn(books, fact);
-    for (const number of fact.pieces) this.#note(number, fact);
+    for (const [place, number] of fact.pieces.entries()) this.#note(number, fact, place);
     const postings = books.postings.get(fact.id) ?? [];
     for (const posting of postings) this.#post(fact, posting);
     this.#count(fact, postings);
@@ -203,7 +207,7 @@ export class LedgerIndex {
   }
 
   /** Keeps the latest fact of each sort that a piece has. */
-  #note(number: number, fact: Fact): void {
+  #note(number: number, fact: Fact, place: number): void {
     const of = this.of(number);
     switch (fact.kind) {
       case "buy":
@@ -228,11 +232,18 @@ export class LedgerIndex {
       case "list":
         of.list = fact;
         of.listedSince ??= fact.day;
-        of.listings.push({ day: fact.day, fact });
+        of.prices.push({ day: fact.day, cents: shareAt(fact, place), fact });
         return;
-      case "reprice":
+      case "reprice": {
         of.repriced = fact.day;
+        const before = of.prices.at(-1)?.cents ?? 0;
+        const cents = fact.data.cut ? before - shareAt(fact, place) : shareAt(fact, place);
+        of.prices.push({ day: fact.day, cents, fact });
+        if (cents >= before) return;
+        this.#add("cuts", fact, { piece: number, units: before - cents });
+        this.cutBy.set(fact.id, (this.cutBy.get(fact.id) ?? 0) + before - cents);
         return;
+      }
       case "refund":
         if (of.sell) this.undone.set(`${fact.id} ${number}`, of.sell);
         if (!fact.data.returned) return;
@@ -241,6 +252,10 @@ export class LedgerIndex {
     }
   }
 }
+
+/** The part of a fact's amount that falls to the piece at a place among its pieces. */
+const shareAt = ({ amount = 0, pieces }: Fact, place: number): Cents =>
+  splitEvenly(amount, pieces.length)[place]!;
 
 /** One index for each books in hand; it goes when they go. */
 const indexes = new WeakMap<Books, LedgerIndex>();

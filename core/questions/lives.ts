@@ -61,6 +61,7 @@ function isJoined(marks: readonly Mark[], one: number, other: number): boolean {
 /** The words of a question, with each earlier deed and its days as one item. */
 export function withLives(marks: readonly Mark[]): readonly Mark[] {
   const periods = marks.flatMap(({ period }, at) => (period && !period.moment ? [at] : []));
+  if (periods.length === 1) return withBoth(marks, periods[0]!);
   if (periods.length < 2) return marks;
   const dated = periods.map((at) => ({ at, deed: datedAt(marks, at) }));
   const isLoose = ({ at, deed }: (typeof dated)[number]): boolean =>
@@ -69,6 +70,22 @@ export function withLives(marks: readonly Mark[]): readonly Mark[] {
   const last = Math.max(...dated.map(({ deed }) => deed?.rank ?? DEEDS.length));
   const early = dated.flatMap(({ deed }) => (deed && deed.rank < last ? [deed] : []));
   return early.reduceRight((all, deed) => asItem(all, deed), marks);
+}
+
+/** "Pieces bought and sold in october": both were done in those days. */
+function withBoth(marks: readonly Mark[], days: number): readonly Mark[] {
+  const later = marks.findLastIndex((mark, at) => at < days && !isIdle(mark));
+  const earlier = later - 2;
+  if (earlier < 1 || !marks[later - 1]!.senses.flags.has("and")) return marks;
+  const [from, rank] = [earlier, rankOf(marks[earlier]!)];
+  const of = marks
+    .slice(0, from)
+    .findLast(({ text }) => !/^(?:that|which|i|we|both|ive|weve|were|i have|we have)$/.test(text));
+  const isOfThem =
+    of?.senses.thing?.plural || (of?.senses.flags.has("generic") && !/\b(?:i|we)\b/.test(of.text));
+  if (!isOfThem || rank < 0 || rank >= rankOf(marks[later]!)) return marks;
+  const deed: Mark = { ...marks[from]!, period: marks[days]!.period! };
+  return asItem([...marks.slice(0, from), deed, ...marks.slice(later)], { from, to: from, rank });
 }
 
 /** A deed and its days as one mark; an "and" beside it joins nothing any more. */

@@ -1,4 +1,5 @@
 import type { Day } from "../calendar.ts";
+import { withLapse } from "./lapses.ts";
 import { formOf, fullFormOf, ORDINALS, type Speller, slipsBetween, spellerOf, WEEKDAYS } from "./lexicon.ts";
 import { periodAt } from "./periods.ts";
 import { commonPhrases, type Phrases, type Senses } from "./phrases.ts";
@@ -92,7 +93,7 @@ export function plainWords(text: string): string[] {
     .replace(/([a-z])\/(?=[a-z])/g, "$1 ")
     .replace(/([a-z])(?=#\d)/g, "$1 ")
     .replace(/(\d)\/(?=mo|month|hr|hour|wk|week)/g, "$1 per ");
-  return lower
+  return withLapse(lower.trim().replace(/ +/g, " "))
     .split(/[^\p{L}\p{N}#$.%/<>&-]+/u)
     .map((word) => word.replace(/^[.\-/]+(?!\d)|[.\-/]+$/g, ""))
     .filter((word) => word !== "" && word !== "$" && word !== "#");

@@ -37,8 +37,12 @@ const TURNS: readonly Turn[] = [
   },
   {
     // "Does oak pay": what it brings, where nobody of ours pays.
-    of: /^pays?$/,
-    when: ({ marks, at }) => at === marks.length - 1 && !marks.some(isSomebody),
+    of: /^pa(?:ys?|id)$/,
+    when: ({ mark, marks, at }) =>
+      (mark.text !== "paid" && at === marks.length - 1 && !marks.some(isSomebody)) ||
+      // "What pays more than 30 an hour"
+      (marks.some((mark) => has(mark, "hourly")) &&
+        !marks.slice(0, at).some(({ text }) => /\b(?:i|we)\b/.test(text))),
     as: { cues: ["earn"] },
   },
   {
@@ -140,6 +144,12 @@ const TURNS: readonly Turn[] = [
     of: /^kind$/,
     when: ({ marks, at, next }) => next?.text === "of" && has(marks[at + 2], "money"),
     as: { flags: ["filler"] },
+  },
+  {
+    // "Take from the neighbor" is what came in from a buyer.
+    of: /^take from$/,
+    when: ({ marks, at }) => marks.slice(at + 1, at + 3).some((mark) => owns(mark, "buyer")),
+    as: { cues: ["revenue"], link: "from" },
   },
   {
     // "October take"
@@ -285,7 +295,9 @@ const TURNS: readonly Turn[] = [
   {
     // "Including tips", "counting workshops"
     of: TAKING,
-    when: (beside) => isMade(beside) && isIncome(beside.next),
+    when: (beside) =>
+      isMade(beside) &&
+      isIncome(ARTICLE.test(beside.next?.text ?? "") ? beside.marks[beside.at + 2] : beside.next),
     as: { cues: ["everything"] },
   },
   {

@@ -103,6 +103,17 @@ export const NOTE_MEASURES = {
     adds: true,
     subjects: (desk, query) => proceedsOf(desk, query, "refund"),
   },
+  "price cuts": {
+    ...money,
+    title: "Taken off list prices",
+    asked: "price cuts",
+    lessIsBetter: true,
+    narrowedBy: ["kind", "trait", "source", "person", "place"],
+    implies: ["listed", "unsold", "sold"],
+    byNotes: true,
+    adds: true,
+    subjects: fromJournal("cuts"),
+  },
   "deposits kept": {
     ...money,
     title: "Deposits kept",

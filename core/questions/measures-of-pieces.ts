@@ -1,6 +1,7 @@
 import { costOf, proceedsOf, profitOf } from "../books/piece.ts";
 import { daysBetween } from "../calendar.ts";
 import { anHour } from "../money.ts";
+import { lapseSubjects } from "./lapses.ts";
 import { type Measure, money } from "./measure.ts";
 import type { MeasureName } from "./query.ts";
 import {
@@ -162,6 +163,18 @@ export const PIECE_MEASURES = {
     mean: true,
     combine: meanOf,
     subjects: ofPieces(daysListedOf),
+  },
+  "days between": {
+    unit: "days",
+    title: "Days",
+    asked: "days",
+    lessIsBetter: true,
+    implies: ["sold", "held", "unsold", "finished", "listed"],
+    whole: true,
+    bySale: true,
+    mean: true,
+    combine: meanOf,
+    subjects: lapseSubjects,
   },
   "days here": {
     unit: "days",

@@ -191,6 +191,7 @@ export function holidayAt(words: readonly string[], at: number, today: Day): Spa
     return null;
   const said = yearAt(words, at + the + taken);
   const inYear = (year: number): Day => {
+    if ("afterEaster" in holiday) return addDays(easterOf(year), holiday.afterEaster);
     const month = `${year}-${pad(holiday.month)}`;
     if ("day" in holiday) return `${month}-${pad(holiday.day)}`;
     const first = firstDayOf(month);
@@ -200,6 +201,18 @@ export function holidayAt(words: readonly string[], at: number, today: Day): Spa
   const year = Number(today.slice(0, 4));
   const day = said === null ? (inYear(year) <= today ? inYear(year) : inYear(year - 1)) : inYear(said);
   return daySpan(day, the + taken + (said === null ? 0 : 1));
+}
+
+/** Easter Sunday of a year, by the Gregorian reckoning. */
+function easterOf(year: number): Day {
+  const golden = year % 19;
+  const century = Math.floor(year / 100);
+  const epact =
+    (century - Math.floor(century / 4) - Math.floor((8 * century + 13) / 25) + 19 * golden + 15) % 30;
+  const moon =
+    epact - Math.floor(epact / 28) * (1 - Math.floor(29 / (epact + 1)) * Math.floor((21 - golden) / 11));
+  const weekday = (year + Math.floor(year / 4) + moon + 2 - century + Math.floor(century / 4)) % 7;
+  return addDays(`${year}-03-28`, moon - weekday);
 }
 
 /** The first day of a week. */

@@ -70,16 +70,23 @@ function isTrade(fact: Fact, kinds: ReadonlySet<NoteKind>): boolean {
 }
 
 function lineOf(
-  books: Books,
+  { books, index }: Desk,
   fact: Fact,
-  { isFee, kinds }: { isFee: boolean; kinds: NotesAsked["kinds"] },
+  { isFee, isEnd, kinds }: { isFee: boolean; isEnd: boolean; kinds: NotesAsked["kinds"] },
 ): NoteLine {
   const numbers = piecesAsked(fact, kinds);
   const fee = fact.kind === "sell" ? (fact.data.fee ?? 0) : 0;
-  const label = isFee ? `fee on ${labelOf(books, fact.pieces)}` : noteLabel(books, fact);
+  // "The biggest price cut": by how much, and not to what.
+  const cutBy = isEnd ? index.cutBy.get(fact.id) : undefined;
+  const label =
+    cutBy !== undefined
+      ? `price cut of ${labelOf(books, fact.pieces)}`
+      : isFee
+        ? `fee on ${labelOf(books, fact.pieces)}`
+        : noteLabel(books, fact);
   const isGot = fact.kind === "trade" && kinds?.has("buy") === true && !kinds.has("trade");
   const price = numbers.reduce((sum, number) => sum + (books.pieces.get(number)?.price ?? 0), 0);
-  const value = isFee ? fee : isGot ? price : (fact.amount ?? null);
+  const value = isFee ? fee : isGot ? price : (cutBy ?? fact.amount ?? null);
   const size =
     value ?? (fact.kind === "drive" ? Number(fact.data.miles) : fact.kind === "work" ? fact.data.minutes : 0);
   return { fact, date: fact.day, label, numbers, value, size };
@@ -90,6 +97,8 @@ function isAsked(desk: Desk, fact: Fact, { kinds, filters, period, apart, withAm
   const kind = fact.kind === "retire" ? fact.data.how : fact.kind;
   const isReturn = kinds?.has("return") === true && fact.kind === "refund" && fact.data.returned === true;
   if (kinds && !kinds.has(kind) && !isReturn && !isTrade(fact, kinds) && !isFee(fact, kinds)) return false;
+  // What was put up in price is no price cut.
+  if (fact.kind === "reprice" && kinds?.has("reprice") && !desk.index.cutBy.has(fact.id)) return false;
   if (!(apart ?? [period]).some((each) => isIn(each, fact.day)) || (withAmount && !fact.amount)) return false;
   if (desk.hidesMoney && fact.author !== desk.me && isOwnersFact(fact.kind)) return false;
   if (filters.length === 0) return true;
@@ -134,15 +143,17 @@ export function listNotes(desk: Desk, asked: NotesAsked): NoteLine[] {
     if (last !== null && found.length >= last) least = found.at(-1)!.place;
   }
   const { ends } = asked;
+  const isEnd = ends?.from === "highest" || ends?.from === "lowest";
   if (ends?.from === "oldest") found.reverse();
   const lines = (some: readonly Fact[]): NoteLine[] =>
-    some.map((fact) => lineOf(desk.books, fact, { isFee: isFee(fact, kinds) && !kinds?.has("sell"), kinds }));
-  if (ends?.from !== "highest" && ends?.from !== "lowest")
-    return lines(ends ? found.slice(0, ends.count) : found);
-  const turn = ends.from === "highest" ? 1 : -1;
+    some.map((fact) =>
+      lineOf(desk, fact, { isFee: isFee(fact, kinds) && !kinds?.has("sell"), isEnd, kinds }),
+    );
+  if (!isEnd) return lines(ends ? found.slice(0, ends.count) : found);
+  const turn = ends!.from === "highest" ? 1 : -1;
   return lines(found)
     .sort((a, b) => turn * (b.size - a.size))
-    .slice(0, ends.count);
+    .slice(0, ends!.count);
 }
 
 /** Puts a fact among the last recorded ones, of which only so many are kept. */

@@ -22,7 +22,7 @@ export interface Limited {
   /** Its first place, and how many it takes up. */
   at: number;
   words: number;
-  unit?: "count" | "minutes" | "days" | "miles";
+  unit?: "count" | "minutes" | "days" | "miles" | "hourly";
 }
 
 /** A question sorted by what its marks are for. */

@@ -56,9 +56,11 @@ function turnedAt(words: readonly string[], at: number, today: Day): PeriodFound
     const range = rangeFrom(words, at + since, span, today, words[at] === "from");
     if (range) return { ...range, words: range.words + since };
     if (words[at] === "from") return null;
+    // "Since summer began"
+    const began = /^(?:began|begun|started|kicked)$/.test(words[at + since + span.words] ?? "") ? 1 : 0;
     return {
       period: { from: span.from, to: today, name: `since ${nameOfStart(span)}` },
-      words: since + span.words,
+      words: since + span.words + began,
     };
   }
   return momentAt(words, at, today) ?? edgeAt(words, at, today);

@@ -210,6 +210,18 @@ export const PIECE_FACTS: readonly PieceFact[] = [
     told: "listed at",
   },
   {
+    // "What was it listed at before i dropped it"
+    name: "price before the drop",
+    when: (f) => f.has("beforeDrop"),
+    takes: [...ALWAYS, "beforeDrop"],
+    of: ({ number }, { index }) => {
+      const { prices } = index.of(number);
+      const at = prices.findLastIndex(({ fact }) => index.cutBy.has(fact.id));
+      return at > 0 ? amountText(prices[at - 1]!.cents) : null;
+    },
+    told: "listed at",
+  },
+  {
     name: "first list price",
     when: (f) => f.has("firstAsked"),
     takes: [...ALWAYS, "firstAsked", "listed", "asking"],

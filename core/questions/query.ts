@@ -50,6 +50,7 @@ export type LimitOf =
   | "days"
   | "days listed"
   | "miles"
+  | "hourly"
   | "reached";
 
 /** A narrowing of the question: one of `values` must hold, or none of them where `not`. */
@@ -104,13 +105,24 @@ export type MeasureName =
   | "days to sell"
   | "days listed"
   | "days here"
+  | "days between"
   | "refunds"
+  | "price cuts"
   | "deposits kept"
   | "hourly"
   | "margin"
   | "return on cost"
   | "reached"
   | "come down";
+
+/** Something done to a piece that has a day. */
+export type LapseEnd = "bought" | "started" | "finished" | "listed" | "sold";
+
+/** Two of them, between which days are counted. */
+export interface Lapse {
+  from: LapseEnd;
+  to: LapseEnd;
+}
 
 /** What `count` counts. */
 export type Counted =
@@ -172,6 +184,8 @@ export interface Query {
   withIncome: boolean;
   /** What pieces were bought for is taken in: "spent in july, furniture included". */
   withBuying?: true;
+  /** Between which deeds the days are. */
+  lapse?: Lapse;
   /** What each of the pieces sold for, whatever was given back: "what did #4 sell for". */
   salePrice?: true;
   /** Narrowed to one piece by its name: "profit on the hutch". */

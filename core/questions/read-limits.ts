@@ -108,6 +108,7 @@ function filterOf(reading: Reading, { limit, cents, at, unit, words }: Limited, 
     return { dimension: limit, values, of: "days listed" };
   if (unit === "minutes" || unit === "days" || unit === "miles")
     return { dimension: limit, values, ...(isUnitOf(unit, reading) ? {} : { of: unit }) };
+  if (unit === "hourly") return { dimension: limit, values, ...(measure === "hourly" ? {} : { of: unit }) };
   // "Over 50 profit", "more than 100 in profit"
   const behind = parts.marks.findIndex(
     ({ senses, text }, next) => next >= at + words && !senses.link && text !== "of",

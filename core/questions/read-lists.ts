@@ -20,6 +20,7 @@ function isListing(parts: Parts, f: Features): boolean {
     LIST_WORDS.has(parts.first) ||
     f.has("list", "did", "notes", "last", "first", "traded") ||
     isCommandOnly(parts, "listed") ||
+    (f.has("priceCut") && /^(?:list )?price /.test(parts.said)) ||
     (/^(?:purchases|buys)$/.test(parts.first) && parts.periods.length > 0) ||
     // "What were my van payments"
     (f.has("loanPaid") && /^(?:what (?:were|are)|which) .*\bpayments\b/.test(parts.said))
@@ -126,8 +127,9 @@ function singleOf({ marks, orders, groups, besideAt, limits }: Parts, f: Feature
   const isPayment = /\bpayments?$/.test(next.text) && (f.loan || f.has("loanPaid"));
   const isExpense =
     /\bsingle\b/.test(marks[said.at]!.text) && /^(?:expense|expenditure|bill)s?$/.test(next.text);
+  const isCut = /^price (?:cut|drop|reduction)s?$/.test(next.text);
   const isDeed = /^(?:drive|trip|work session|session)s?$/.test(next.text) && f.has("miles", "minutes");
-  if (!isTip && !isPayment && !isExpense && !isDeed && !isBill) return null;
+  if (!isTip && !isPayment && !isExpense && !isDeed && !isBill && !isCut) return null;
   const from = said.order === "most" ? "highest" : "lowest";
   return { from, count: said.top ?? 1, asksDay: false, isAge: false };
 }

@@ -82,7 +82,7 @@ export function readPieces(parts: Parts, f: Features, desk: Desk): PieceQuestion
   const fact = took && isHere(parts, desk) ? TOOK : factOf(parts, f);
   const asksMuch = parts.marks.some(({ text }) => text.includes("how much"));
   // "How much was i asking for the hutch" asks for a price, whatever the piece has come to since.
-  const isPrice = fact?.name === "last list price" || fact?.name === "first list price";
+  const isPrice = /price$|price before/.test(fact?.name ?? "") && fact?.name !== "agreed price";
   if (fact && (!asksMuch || isPrice) && !f.has("howMany", "average", "median", "earn", "net"))
     return readFact(parts, fact, desk);
   if (asksFigure || f.has("cost", "price", "soldFor", "daysToSell", "daysListed", "tiedUp", "interest"))
@@ -131,6 +131,8 @@ function factOf(parts: Parts, f: Features): PieceFact | null {
   }
   // "What was #39 listed at": the last price of a piece that is gone as well.
   const { said } = parts;
+  if (f.has("asking") && f.has("last"))
+    return { ...named("last list price"), takes: ["last", "asking", "listed", "have"] };
   const isPut = f.has("listed") && f.endsAt;
   if ((f.has("asking") || isPut) && /\b(?:was|were|did)\b/.test(said) && !f.has("sold", "soldFor", "howLong"))
     return named("last list price");

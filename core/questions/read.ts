@@ -3,13 +3,14 @@ import type { Desk } from "./desk.ts";
 import { isYesNo } from "./features.ts";
 import { groupings } from "./groupings.ts";
 import { askedFirst } from "./is-first.ts";
+import { lapseOf } from "./lapses.ts";
 import { leftOver } from "./left-over.ts";
 import { RULES } from "./measure-rules.ts";
 import { measures } from "./measures.ts";
 import { mineOnly, type Narrowing, narrowed, type Refusal, refusal } from "./narrowing.ts";
 import { cutsOf, type Parts } from "./parts.ts";
 import { thisMonth } from "./periods.ts";
-import type { Counted, Filter, Grouping, MeasureName, Order, Query, Side } from "./query.ts";
+import type { Counted, Filter, Grouping, Lapse, MeasureName, Order, Query, Side } from "./query.ts";
 import { asksAdvice, guarded } from "./read-guards.ts";
 import { limitsOf } from "./read-limits.ts";
 import { groupOf } from "./read-order.ts";
@@ -106,6 +107,7 @@ function wantsRows(parts: Parts, f: Features, measure: MeasureName): boolean {
 /** "Spent on pieces other than dressers": on pieces, where a turned filter alone would let the shop's costs in. */
 function saysOfPieces({ marks, cues }: Parts, found: readonly Narrowing[]): boolean {
   return (
+    !cues.has("overhead") &&
     (found.some(({ filter }) => filter.not) || cues.has("withoutBuying")) &&
     // "Spent on pieces" is one phrase.
     marks.some(
@@ -146,7 +148,9 @@ function composed(reading: Reading): Query | Refusal {
     ...(asked === "spent" && saysOfPieces(parts, found)
       ? [{ dimension: "shop" as const, values: ["overhead"], not: true as const }]
       : []),
-    ...(asked === "spent" && f.has("overhead") ? [{ dimension: "shop" as const, values: ["overhead"] }] : []),
+    ...(/^(?:spent|miles|minutes)$/.test(asked) && f.has("overhead")
+      ? [{ dimension: "shop" as const, values: ["overhead"] }]
+      : []),
     // "The worst one ive sold": of those alone, by what came of them.
     ...(asked === "count" &&
     group?.order?.of === "piece" &&
@@ -218,6 +222,7 @@ function composed(reading: Reading): Query | Refusal {
       ? { every: true as const }
       : {}),
     ...(!sides && isOnePiece(reading) ? { ofOne: true as const } : {}),
+    ...(measure === "days between" ? { lapse: lapseIn(parts) } : {}),
     ...(isSalePrice(reading) ? { salePrice: true as const } : {}),
   };
   const first = sides ? null : askedFirst(parts, query.order, query.filters, query.period);
@@ -233,6 +238,11 @@ function isSaid(state: string, done: Filter | null, limits: readonly Filter[]): 
   );
 }
 
+/** The two deeds that a question names. */
+function lapseIn({ marks, cues }: Parts): Lapse {
+  return lapseOf(marks[cues.get("lapse")![0]!]!.text);
+}
+
 /** What is made is net of everything where no pieces are meant, and goes by the piece where they are. */
 function measureFor(
   reading: Reading,
@@ -243,6 +253,8 @@ function measureFor(
 ): MeasureName {
   const { parts, f, measure } = reading;
   if (measure === "count" && order?.of === "piece") return "profit";
+  if (measure === "days between" && lapseIn(parts).from === "bought" && lapseIn(parts).to === "sold")
+    return "days to sell";
   if (measure !== "profit") return measure;
   const cut = [by, order?.of ?? null].filter((group) => group !== null);
   const narrow = filters.length > 0 || sides.some((side) => side.filters.length > 0);

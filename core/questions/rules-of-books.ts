@@ -146,7 +146,10 @@ export const OWN_RULES: readonly Rule[] = [
   {
     // "How much principal have i paid", "what went to principal"
     measure: "principal",
-    when: (f) => f.has("principal") && f.has("paid", "loanPaid", "gone", "spent", "took"),
+    when: (f) =>
+      f.has("principal") &&
+      !f.has("owe", "unsold", "have", "ends", "suppose", "rate", "which") &&
+      (f.has("paid", "loanPaid", "gone", "spent", "took") || !f.has("loan", "interest")),
     takes: [...MUCH, "principal", "loan", "loanPaid", "paid", "spent", "gone", "took", "interest"],
   },
   {
@@ -165,6 +168,7 @@ export const OWN_RULES: readonly Rule[] = [
     takes: [
       ...MUCH,
       "miles",
+      "overhead",
       "howMany",
       "did",
       "notes",
@@ -238,6 +242,7 @@ export const OWN_RULES: readonly Rule[] = [
     takes: [
       ...MUCH,
       "minutes",
+      "overhead",
       "loanPaid",
       "howMany",
       "howLong",

@@ -2,6 +2,21 @@ import { MUCH, type Rule, SALES } from "./rule.ts";
 
 /** Pieces one by one, by what an amount of theirs is held against: the most telling words, tried first. */
 export const PIECE_RULES: readonly Rule[] = [
+  {
+    // "Total price cuts in october", "which piece had the most price cuts", "average price drop"
+    measure: "price cuts",
+    when: (f) =>
+      f.has("priceCut") &&
+      (f.order || f.average || f.by || f.has("money", "total")) &&
+      !f.has("howMany", "when", "who", "times"),
+    takes: [...MUCH, "priceCut", "had", "got", "listed", "comeDown"],
+  },
+  {
+    // "How long from buying to listing"
+    measure: "days between",
+    when: (f) => f.has("lapse"),
+    takes: [...MUCH, "lapse", "howLong", "howMany", "takes", "took", "daysToSell", "sat", "minutes", "had"],
+  },
   ...(["margin", "roi"] as const).map(
     (cue): Rule => ({
       measure: cue === "margin" ? "margin" : "return on cost",

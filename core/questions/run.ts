@@ -22,7 +22,8 @@ function goesByPiece(query: Query): boolean {
   if (query.order?.of === "piece" || query.by === "piece" || query.list || query.salePrice) return true;
   // "Sales over 300" are sales, whatever was given back of them.
   const isSales = query.measure === "proceeds" && query.filters.some(({ dimension }) => isLimit(dimension));
-  return query.aggregate !== null || isSales;
+  // The mean of price cuts is of each, however many a piece had.
+  return (query.aggregate !== null && query.measure !== "price cuts") || isSales;
 }
 
 /** What the query is taken of, filtered. */

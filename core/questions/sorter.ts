@@ -114,6 +114,16 @@ export class Sorter {
   /** An amount with its limit, and the unit behind it: "over 5 hours", "more than 3 chairs". */
   #limited(limit: Limit, { at, amountAt, words }: { at: number; amountAt: number; words: number }): number {
     const amount = this.marks[amountAt]!.amount!;
+    // "Which pieces made over 60 an hour"
+    const isHourly =
+      !this.parts.yesNo &&
+      this.parts.groups.length === 0 &&
+      this.marks[at + words]?.senses.cues.includes("hourly") === true;
+    if (isHourly) {
+      this.parts.limits.push({ limit, cents: amount.cents, at, words: words + 1, unit: "hourly" });
+      this.#inItems = false;
+      return at + words + 1;
+    }
     const after = amount.money ? undefined : this.#countedAfter(at + words);
     const unit = after ? unitOf(after) : null;
     // "Over 60 days old"

@@ -48,13 +48,18 @@ function isComparing(marks: readonly Mark[], at: number): boolean {
 
 /** "In july what did i sell": the days said first are put behind what asks. */
 function daysBehind(marks: readonly Mark[]): readonly Mark[] {
-  const isLead = ({ period, senses }: Mark): boolean =>
+  const isLead = ({ period, senses, text }: Mark): boolean =>
     period !== undefined ||
+    text === "so far" ||
     (senses.link !== undefined && senses.flags.has("filler") && senses.cues.length === 0);
   const asks = marks.findIndex((mark) => !isLead(mark));
   const lead = marks.slice(0, Math.max(0, asks));
   const isDays = lead.length > 0 && lead.at(-1)!.period !== undefined;
-  if (!isDays || !/^(?:what|whats|which|who|list|show)\b/.test(marks[asks]!.text)) return marks;
+  if (
+    !isDays ||
+    !/^(?:what|whats|which|who|list|show|am|is|are|was|were|did|have|has)\b/.test(marks[asks]!.text)
+  )
+    return marks;
   return [...marks.slice(asks), ...lead];
 }
 

@@ -59,6 +59,32 @@ function weekOfMonth(words: readonly string[], at: number, today: Day): Span | n
   return { from, to, name: `${words[at + the]} week of ${said.name}`, words: the + 3 + said.words };
 }
 
+/** "The first 15 days of last month", "the last two weeks of june": so much of a stretch from one of its ends. */
+function edgeOfSpan(words: readonly string[], at: number, today: Day): Span | null {
+  const the = words[at] === "the" ? 1 : 0;
+  const end = words[at + the];
+  if (end !== "first" && end !== "last") return null;
+  const word = words[at + the + 1] ?? "";
+  const count = /^\d{1,3}$/.test(word) ? Number(word) : (SMALL_NUMBERS[word] ?? 0);
+  const unit = UNITS[words[at + the + 2] ?? ""];
+  if (count === 0 || !unit || unit === "quarter" || !/^(?:of|in)$/.test(words[at + the + 3] ?? ""))
+    return null;
+  const said = spanAt(words, at + the + 4, today);
+  if (!said || said.from === said.to) return null;
+  const days = unit === "day" ? count : unit === "week" ? 7 * count : 0;
+  const months = unit === "month" ? count : 12 * count;
+  const [from, to] =
+    end === "first"
+      ? [
+          said.from,
+          days > 0 ? addDays(said.from, days - 1) : lastDayOf(addMonths(monthOf(said.from), months - 1)),
+        ]
+      : [days > 0 ? addDays(said.to, 1 - days) : `${addMonths(monthOf(said.to), 1 - months)}-01`, said.to];
+  if (from < said.from || to > said.to) return null;
+  const name = `${end} ${count} ${unit}${count === 1 ? "" : "s"} of ${said.name}`;
+  return { from, to, name, words: the + 4 + said.words };
+}
+
 /** "Early september", "mid july", "late in august": its first ten days, the ten in the middle, and the rest. */
 function partOfMonth(words: readonly string[], at: number, today: Day): Span | null {
   const part = { early: 0, mid: 1, middle: 1, late: 2 }[words[at] ?? ""];
@@ -224,6 +250,7 @@ export function spanAt(words: readonly string[], at: number, today: Day): Span |
     halfAt(words, at, today) ??
     weekAround(words, at, today) ??
     weekOfMonth(words, at, today) ??
+    edgeOfSpan(words, at, today) ??
     unitAt(words, at, today) ??
     startAt(words, at, today) ??
     partOfMonth(words, at, today) ??

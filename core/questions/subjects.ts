@@ -213,8 +213,10 @@ export function countSubjects(desk: Desk, query: Query): Subject[] {
 function listedIn(desk: Desk, period: Period | null): Subject[] {
   const subjects: Subject[] = [];
   for (const piece of desk.books.pieces.values()) {
-    const listing = desk.index.of(piece.number).listings.find(({ day }) => isIn(period, day));
-    if (listing) subjects.push({ ...listing, piece, units: 1 });
+    const listing = desk.index
+      .of(piece.number)
+      .prices.find(({ day, fact }) => fact.kind === "list" && isIn(period, day));
+    if (listing) subjects.push({ day: listing.day, fact: listing.fact, piece, units: 1 });
   }
   return subjects;
 }

@@ -3,6 +3,7 @@ import { showMinutes } from "../decide/echo.ts";
 import { show } from "../money.ts";
 import { pluralOf } from "../notes/mentions/plural.ts";
 import { isLimit } from "./filters.ts";
+import { lapseTitle } from "./lapses.ts";
 import { measures } from "./measures.ts";
 import type { Counted, Filter, Period, Query } from "./query.ts";
 import { isState } from "./subjects.ts";
@@ -59,7 +60,14 @@ export function titleOf(query: Query): string {
   const { measure, aggregate, filters, counted } = query;
   const { unit } = measures[measure];
   const about = filtersWords(
-    filters,
+    // "Profit on the losers" is of those at a loss.
+    measure === "profit"
+      ? filters.map((filter) =>
+          isLimit(filter.dimension) && !filter.of && filter.values[0] === "0"
+            ? { ...filter, of: "profit" as const }
+            : filter,
+        )
+      : filters,
     unit === "days" || unit === "minutes" || unit === "miles"
       ? unit
       : measures[measure].of
@@ -95,7 +103,9 @@ export function titleOf(query: Query): string {
       ? "Made with other income"
       : query.withBuying
         ? "Spent, buying included"
-        : measures[measure].title;
+        : query.lapse
+          ? lapseTitle(query.lapse)
+          : measures[measure].title;
   const mean = aggregate === "rate" ? null : aggregate;
   const head = mean ? `${capital(mean)} ${title.toLowerCase()}` : title;
   if (
@@ -146,6 +156,7 @@ const OF_WORDS: Readonly<Record<NonNullable<Filter["of"]>, string>> = {
   "days listed": "listed",
   reached: "that reached",
   miles: "with",
+  hourly: "that made",
 };
 
 function valueWords({ dimension, values, not, of, name }: Filter, unit: Filter["of"]): string {
@@ -184,7 +195,7 @@ function valueWords({ dimension, values, not, of, name }: Filter, unit: Filter["
     weekday: "on",
   };
   const plain = limit
-    ? `${amount(limit)}${of === "reached" ? " of asking" : ""}`
+    ? `${amount(limit)}${of === "reached" ? " of asking" : of === "hourly" ? " an hour" : ""}`
     : before[dimension] && joined !== "yours"
       ? `${before[dimension]} ${joined}`
       : joined;

@@ -68,7 +68,8 @@ type World = Record<
   | "net"
   | "sold"
   | "returned"
-  | "lists",
+  | "lists"
+  | "cuts",
   Move[]
 > & { pieces: Map<number, Piece> };
 
@@ -110,6 +111,7 @@ export function worldOf(facts: readonly Fact[]): World {
     sold: [],
     returned: [],
     lists: [],
+    cuts: [],
     pieces: new Map(),
   };
   const loans = new Map<string, { rate: number; principal: number; accrued: number; since: string }>();
@@ -213,7 +215,9 @@ function work(world: World, loans: Loans, fact: Fact): void {
     case "reprice":
       share(amount, ones(pieces.length)).forEach((units, index) => {
         const piece = pieces[index]!;
-        piece.ask = fact.data.cut ? piece.ask! - units : units;
+        const before = piece.ask!;
+        piece.ask = fact.data.cut ? before - units : units;
+        if (piece.ask < before) world.cuts.push({ day, units: before - piece.ask, piece });
       });
       return;
     case "hold":
@@ -362,6 +366,7 @@ function pay(world: World, loans: Loans, fact: Fact & { kind: "pay" }): void {
 /* ---- queries ---- */
 
 const MONEY = new Set([
+  "cuts",
   "profit",
   "net",
   "netall",
@@ -513,6 +518,15 @@ function movesOf(world: World, { measure, counted, agg, best }: Spec, today: str
       return found?.[0] ? [{ day: found[0], units: found[1], piece }] : [];
     });
   const single = agg !== undefined || best?.of === "piece";
+  const lapse = /^lapse-(\w+)-(\w+)$/.exec(measure);
+  if (lapse) {
+    const dayOf = (piece: Piece, end: string): string | undefined =>
+      end === "listed" ? piece.since : (piece[end as "bought"] as string | undefined);
+    return of((piece) => {
+      const [from, to] = [dayOf(piece, lapse[1]!), dayOf(piece, lapse[2]!)];
+      return from && to && to >= from ? [to, days(from, to)] : null;
+    });
+  }
   switch (measure) {
     case "profit":
       return of((piece) => [piece.goneOn, profit(piece)]);
@@ -616,7 +630,7 @@ function figureOf(spec: Spec, moves: Move[]): string | null {
     return of > 0 ? show((sum * 100) / of) : null;
   }
   if (spec.agg === "median") return moves.length === 0 ? null : show(median(moves.map(({ units }) => units)));
-  if (MEAN.has(spec.measure) || spec.agg === "avg")
+  if (MEAN.has(spec.measure) || spec.measure.startsWith("lapse-") || spec.agg === "avg")
     return moves.length === 0 ? null : show(sum / moves.length);
   if (spec.measure === "comedown") return null;
   return show(sum);
@@ -704,6 +718,8 @@ function isWithin(
 
 function ofPiece(piece: Piece, of: string, today: string): number | null {
   if (of === "profit") return piece.gone ? profit(piece) : null;
+  if (of === "hourly")
+    return piece.gone === "sold" && piece.minutes > 0 ? half((profit(piece) * 60) / piece.minutes) : null;
   if (of === "minutes") return piece.minutes;
   if (of === "price") return piece.price;
   if (of === "sale") return piece.gone === "sold" ? piece.lastSale : null;

@@ -47,6 +47,15 @@ export const CLASSES: Readonly<Record<string, string>> = {
     "(?:fooling|fooling around|messing|messing around|bothering|fiddling|screwing around|dealing|wasting time) with|bothering|selling|flipping|checking|checking out|going to|going out to|hitting|hitting up|doing|driving to|stopping at|stopping by|visiting|shopping|picking through|digging through|the (?:bother|trouble|hassle|headache|time|drive) (?:of|with)",
   trouble:
     "it|(?:the|my|our|all the|all that) (?:bother|trouble|hassle|headache|headaches|time|effort|while|drive|drives|trip|trips|gas|work)",
+  /** Pieces at a loss and at a gain, by a word. */
+  losers:
+    "losers|(?:losing|bad|money losing|money-losing) (?:ones|pieces|flips|sales|deals|buys)|money losers|flops|duds",
+  winners:
+    "winners|(?:winning|good|money making) (?:ones|pieces|flips|sales|deals|buys)|moneymakers|money makers",
+  pieces:
+    "pieces|ones|flips|things|stuff|sales|deals|items|furniture|everything|anything|dressers|chairs|tables|desks|lamps|nightstands|benches",
+  /** A price is brought down. */
+  cuts: "drop|dropped|lower|lowered|cut|reduce|reduced|knock|knocked|take|took|taken|mark|marked|slash|slashed|come|came|discount|discounted",
   /** Costs come down on somebody. */
   hits: "hit|dinged|stung|socked|slammed|smacked|saddled|stuck|slapped|nailed|whacked|clobbered|burned",
 };

@@ -200,6 +200,8 @@ export const CUES = {
   ],
   /** "How did the lamps do". */
   fared: [
+    ...ways("where did|whered|how did|howd", "i|we", "end up|land|finish up|wind up|close out|come out"),
+    ...ways("how did|howd", "that", "go|look|turn out|work out"),
     ...ways("where|how", "do i|do we|am i|are we", "stand|at|sitting"),
     ...ways("where", "i|we|things", "stand|are at"),
     "treat me",
@@ -222,10 +224,6 @@ export const CUES = {
     "did we do better",
     "did i do worse",
     "did we do worse",
-    "howd we end up",
-    "howd i end up",
-    "how did we end up",
-    "how did i end up",
     "how bad did i do on",
     "how bad did we do on",
     "how badly did i do on",
@@ -1284,6 +1282,10 @@ export const CUES = {
   ],
   /** What a piece was first listed at. */
   firstAsked: [
+    ...ways(
+      "|listed for|listed at|up for|up at",
+      "the first time|first time around|to begin with|to start with|initially|the first go",
+    ),
     "originally",
     "list for originally",
     "at first",
@@ -2071,6 +2073,9 @@ export const CUES = {
     "least common",
   ],
   /** Listed for less than before. */
+  /** "What have i had the desk listed at", told as one by one. */
+  pricesHad: ["prices asked over time for"],
+  beforeDrop: ["asked before the drop"],
   priceCut: [
     "price drops",
     "price reductions",
@@ -2577,6 +2582,7 @@ export const CUES = {
     ...["held at", "hold at", "on hold at", "held for how much", "settle on", "settled on"],
   ],
   deposits: [
+    ...ways("deposits|deposit money", "in hand|on hand"),
     ...ways(
       "|of",
       "other peoples|somebody elses|someone elses|buyers|customers|peoples",
@@ -2960,6 +2966,10 @@ export const CUES = {
     "take to get sold",
   ],
   takes: ["take", "takes", "took", "taken"],
+  /** Two deeds between which days are asked for. */
+  lapse: ways(
+    "bought-to-started|bought-to-finished|bought-to-listed|bought-to-sold|started-to-finished|started-to-listed|started-to-sold|finished-to-listed|finished-to-sold|listed-to-sold",
+  ),
   daysListed: [
     "time on market",
     "days between listing and selling",

@@ -25,10 +25,16 @@ export const SEASONS: Readonly<Record<string, number>> = {
   winter: 12,
 };
 
-/** Days that come every year: on a day of a month, or on so many a weekday of it (the last where that is 5). */
+/** Days that come every year: on a day of a month, on so many a weekday of it (the last where that is 5), or by Easter. */
 export const HOLIDAYS: Readonly<
-  Record<string, { month: number; day: number } | { month: number; weekday: number; nth: number }>
+  Record<
+    string,
+    { month: number; day: number } | { month: number; weekday: number; nth: number } | { afterEaster: number }
+  >
 > = {
+  easter: { afterEaster: 0 },
+  "easter sunday": { afterEaster: 0 },
+  "good friday": { afterEaster: -2 },
   "new years": { month: 1, day: 1 },
   "new years day": { month: 1, day: 1 },
   "valentines day": { month: 2, day: 14 },

@@ -5,6 +5,7 @@ import { OF_DEEDS } from "./ways/deeds.ts";
 import { OF_FIGURES } from "./ways/figures.ts";
 import { OF_LISTS } from "./ways/lists.ts";
 import { OF_LOANS } from "./ways/loans.ts";
+import { OF_PRICE_CUTS } from "./ways/price-cuts.ts";
 import { OF_PRICES } from "./ways/prices.ts";
 import { OF_SIDES } from "./ways/sides.ts";
 import { OF_SUMS } from "./ways/sums.ts";
@@ -19,6 +20,7 @@ export const WAYS_OF_ASKING: readonly WayRow[] = [
   ...OF_WRAPPINGS,
   ...OF_CHATTER,
   ...OF_WORTH,
+  ...OF_PRICE_CUTS,
   ...OF_PRICES,
   ...OF_SUMS,
   ...OF_FIGURES,

@@ -34,10 +34,40 @@ export const OF_FIGURES: readonly WayRow[] = [
     "how much did i net on 25",
   ],
   [
-    "how_much|what did|have i|we lose|lost on|from the|my|all? losing|bad|money_losing pieces|flips|ones|sales|deals",
-    "profit under 0 on pieces",
+    "l:on|from|off|of|for just|only|all? the|my|our|all? <losers>",
+    "$l pieces under 0 profit",
     "how much did i lose on losing pieces",
-    "profit under 0 on pieces",
+    "how much did i lose on pieces under 0 profit",
+  ],
+  [
+    "l:on|from|off|of|for just|only|all? the|my|our|all? <winners>",
+    "$l pieces over 0 profit",
+    "total profit on just the winners",
+    "total profit on pieces over 0 profit",
+  ],
+  [
+    "how_much|what did|have|do the|my|our <losers> cost|lose|lost|set|run me|us back?",
+    "profit on pieces under 0 profit",
+    "how much did the losers cost me",
+    "profit on pieces under 0 profit",
+  ],
+  [
+    "~profits|profit total|sum|add_up|overall|combined|what_were|what_are|whats|how_much_were up|of? all? the|my|our|all? losses !and|or|on",
+    "profit on pieces under 0 profit",
+    "add up the losses",
+    "profit on pieces under 0 profit",
+  ],
+  [
+    "l:on|from|off|of|for all|just|only? the|my|our|all|those? p:<pieces> that|which|where {i|we|have|had|has|ive|did} lost|lose money|me_money|us_money|cash on? them?",
+    "$l $p under 0 profit",
+    "how much have i lost on pieces that lost money",
+    "how much have i lost on pieces under 0 profit",
+  ],
+  [
+    "l:on|from|off|of|for all|just|only? the|my|our|all|those? p:<pieces> that|which|where {i|we|have|had|has|ive|did|actually} made|make|turned|earned money|me_money|us_money|cash|a_profit|profit on? them?",
+    "$l $p over 0 profit",
+    "profit on pieces that made money",
+    "profit on pieces over 0 profit",
   ],
   [
     "what|how_much|how_big_a|how_big_of_a deposit did x:3 leave|leave_me|give|give_me|put_down|pay|put|make",

@@ -3,6 +3,24 @@ import type { WayRow } from "../../plainer.ts";
 /** Loans, supposed and asked of. */
 export const OF_LOANS: readonly WayRow[] = [
   [
+    "w:owe|owing|owed|left|remaining on|of|for both of_them|combined|together|put_together|of_those? $",
+    "$w on both loans",
+    "how much do i owe on both",
+    "how much do i owe on both loans",
+  ],
+  [
+    "interest , and|or how_much|what|whats|how_much_of_it? was|is|has_gone|went|goes|gone? to|toward|towards|in? the? principal",
+    "interest and principal",
+    "how much of the car payments was interest and how much principal",
+    "how much of the car payments was interest and principal",
+  ],
+  [
+    "principal , and|or how_much|what|whats|how_much_of_it? was|is|has_gone|went|goes|gone? to|toward|towards|in? the? interest",
+    "principal and interest",
+    "what went to principal and what to interest",
+    "what went to principal and interest",
+  ],
+  [
     "how_much|what|whats|total|all_the more? interest {i|we} will|ill|well|am_i|are_we {i|we|still|yet|end|up|be|going|to|gonna|have|more} pay|paying|owe",
     "interest until it is gone",
     "how much interest will i still pay on the truck",

@@ -3,6 +3,42 @@ import type { WayRow } from "../../plainer.ts";
 /** Sums that are asked for in other words: what came in and by what, what was laid out, what a thing did. */
 export const OF_SUMS: readonly WayRow[] = [
   [
+    "that|which? not|isnt|arent|wasnt|werent|dont|doesnt|didnt {belong|belonging|tied|linked|go|went|going|meant|spent|assigned|connected} to|for|on|with|about|in a|any|one|the|single|particular|specific? piece|pieces",
+    "overhead",
+    "spending that isnt for any piece this year",
+    "spending overhead this year",
+  ],
+  [
+    "with_no|without|with_none|no|without_a|without_any piece|pieces attached|named|on|to|for|listed? them|it? !number|name|price",
+    "overhead",
+    "miles with no piece on them",
+    "miles overhead",
+  ],
+  [
+    "general|non_piece m:miles|mileage|driving|hours|spending|costs|expenses",
+    "overhead $m",
+    "general miles this year",
+    "overhead miles this year",
+  ],
+  [
+    "on|for the|my|our shop|business|garage in_general|itself|generally",
+    "on overhead",
+    "what did i spend on the shop in general",
+    "what did i spend on overhead",
+  ],
+  [
+    "b:bought|buy|got for the|my|our shop|business|garage|workshop_itself",
+    "spent on overhead",
+    "stuff i bought for the shop over 30",
+    "stuff i spent on overhead over 30",
+  ],
+  [
+    "^ x:2 aside ,? =what|how|how_much|whats|did|which",
+    "not counting $x",
+    "gas aside, what did i spend in june",
+    "not counting gas what did i spend in june",
+  ],
+  [
     "^ all_of_what|all|everything that? i|we|ive|weve made|earned|took_home !on|from|off|with|for",
     "made in all",
     "everything i made in october",
