@@ -3,7 +3,7 @@ import { withLapse } from "./lapses.ts";
 import { formOf, fullFormOf, ORDINALS, type Speller, slipsBetween, spellerOf, WEEKDAYS } from "./lexicon.ts";
 import { periodAt } from "./periods.ts";
 import { commonPhrases, type Phrases, type Senses } from "./phrases.ts";
-import { plainerBy, wayOf } from "./plainer.ts";
+import { plainerBy, type Way, wayOf } from "./plainer.ts";
 import type { Period } from "./query.ts";
 import { MONTH_NAMES, SMALL_NUMBERS, UNITS } from "./words/periods.ts";
 import { TEXTED } from "./words/texted.ts";
@@ -38,7 +38,14 @@ export interface Vocabulary {
 const MONTH_TO_MONTH =
   /\b((?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*)\s?[-–]\s?((?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*)\b/g;
 
-const PLAINER = WAYS_OF_ASKING.map(wayOf);
+let plainer: readonly Way[] | undefined;
+
+/** Made ready at the first question. */
+function plainerWays(): readonly Way[] {
+  plainer ??= WAYS_OF_ASKING.map(wayOf);
+  return plainer;
+}
+
 const NOTHING: Senses = { cues: [], flags: new Set(), own: [] };
 
 let commonSpeller: Speller | undefined;
@@ -66,7 +73,7 @@ export function plainWords(text: string): string[] {
     .replace(/\p{M}/gu, "")
     .replace(/[’'`´]/g, "");
   const texted = plain.replace(/[a-z0-9]+/g, (word) => TEXTED[word] ?? word).replace(/ \+ /g, " and ");
-  const spelled = PLAINER.reduce((said, way) => plainerBy(way, said), texted.trim());
+  const spelled = plainerWays().reduce((said, way) => plainerBy(way, said), texted.trim());
   const lower = spelled
     .replace(/\bcompare (?!to\b|with\b).*/, (all) =>
       all.replace(/ (?:to|with) (?!sell\b|finish\b|list\b)/g, " versus "),

@@ -9,7 +9,7 @@ import {
   tradePhrases,
 } from "./lexicon.ts";
 import type { Dimension, Grouping } from "./query.ts";
-import { CUES, type Cue } from "./words/cues.ts";
+import { type Cue, cuesSaid } from "./words/cues.ts";
 import {
   AND,
   COMPARING,
@@ -224,7 +224,7 @@ let common: Phrases | undefined;
 export function commonPhrases(): Phrases {
   if (common) return common;
   const phrases = new Phrases(isThing);
-  for (const [cue, words] of Object.entries(CUES)) {
+  for (const [cue, words] of Object.entries(cuesSaid())) {
     const alone: Senses = { ...NO_SENSES, cues: [cue as Cue] };
     for (const word of words) phrases.addCue(word, alone);
   }

@@ -1,6 +1,9 @@
 /** A list of words or phrases as a set: blanks or lines part them, "_" stands for a blank within one; with all of other lists. */
 export const wordSet = (words: string, ...others: readonly ReadonlySet<string>[]): ReadonlySet<string> => {
-  const set = new Set(words.trim().replaceAll(LINE_END, " ").split(" ").map(unjoined));
+  // Looked for in all of them at once: hundreds of lists are made before a bot first listens.
+  const one = words.includes("\n") ? words.trim().replaceAll(LINE_END, " ") : words;
+  const listed = one.split(" ");
+  const set = new Set(words.includes("_") ? listed.map(unjoined) : listed);
   for (const other of others) for (const word of other) set.add(word);
   return set;
 };

@@ -14,11 +14,14 @@ const WENT_UNDER = [
   ...ways("at|for", "a loss"),
 ];
 
+/** Lists of phrases by their names, put together when they are first asked for: a start does not wait for thousands. */
+const lists = <Name extends string>(make: () => Record<Name, readonly string[]>) => make;
+
 /**
  * What the words of a question point at. A cue is no measure yet: "sold" may be counted, asked the day of or only
  * narrow what is asked; `measures.ts` says which measure which cues make.
  */
-export const CUES = {
+export const cuesSaid = lists(() => ({
   traded: ["traded", "trade", "trades", "swapped", "swap", "swaps", "traded in", "traded away", "bartered"],
   /** What came out of it. */
   earn: [
@@ -3947,6 +3950,6 @@ export const CUES = {
     "going stale",
     "stale",
   ],
-} as const satisfies Record<string, readonly string[]>;
+}));
 
-export type Cue = keyof typeof CUES;
+export type Cue = keyof ReturnType<typeof cuesSaid>;

@@ -3,10 +3,19 @@
  * out. `ways("that|which", "hasnt|havent", "sold|moved")` are eight.
  */
 export function ways(...slots: readonly string[]): string[] {
-  const all = slots.reduce<string[][]>(
-    (begun, slot) => begun.flatMap((words) => slot.split("|").map((word) => [...words, word])),
-    [[]],
-  );
-  // Joined at the end: a string made of strings keeps its parts.
-  return all.map((words) => words.filter((word) => word !== "").join(" "));
+  const choices = slots.map((slot) => slot.split("|"));
+  const all: string[] = [];
+  const words: string[] = [];
+  const from = (slot: number): void => {
+    // Joined at the end: a string made of strings keeps its parts.
+    if (slot === choices.length) all.push(words.join(" "));
+    else
+      for (const word of choices[slot]!) {
+        if (word !== "") words.push(word);
+        from(slot + 1);
+        if (word !== "") words.pop();
+      }
+  };
+  from(0);
+  return all;
 }
