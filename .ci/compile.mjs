@@ -23,11 +23,16 @@ const EXTERNAL = ["better-sqlite3", "@resvg/resvg-js", "write-excel-file", "deja
 const WARM_UP_MS = 2_000;
 const KEEP_CODE_MS_MAX = 30_000;
 
+/** Modules of Node's own, which only what writes the logs has no need of. */
+const NODES_OWN = new Set(["worker_threads", "assert"]);
+const OF_LOGS = /node_modules[\\/](?:pino|sonic-boom)[\\/]/;
+
 const DEFINED = { COMPILED_FROM: JSON.stringify(contentOf(["core", "db"])) };
 
 /**
  * What packages bring along and nothing here uses: grammY a fetch for platforms without one (the bot has its own,
- * bot/telegram/http.ts), zod its messages in fifty languages, pino logs written by threads.
+ * bot/telegram/http.ts), zod its messages in fifty languages, pino logs written by threads, and with them two modules of
+ * Node's that take a start three milliseconds.
  */
 const thinner = {
   name: "thinner",
@@ -37,14 +42,18 @@ const thinner = {
       "abort-controller": "exports.AbortController = globalThis.AbortController;",
       "../locales/index.js": 'export { default as en } from "../locales/en.js";',
       "thread-stream": "",
+      worker_threads: "exports.isMainThread = true;",
+      assert: "module.exports = (holds, why) => { if (!holds) throw new Error(why); };",
     };
     onResolve(
-      { filter: /^(?:node-fetch|abort-controller|thread-stream|\.\.\/locales\/index\.js)$/ },
-      ({ path, resolveDir }) => ({
-        path,
-        namespace: "thin",
-        pluginData: resolveDir,
-      }),
+      {
+        filter:
+          /^(?:node-fetch|abort-controller|thread-stream|worker_threads|assert|\.\.\/locales\/index\.js)$/,
+      },
+      ({ path, importer, resolveDir }) =>
+        NODES_OWN.has(path) && !OF_LOGS.test(importer)
+          ? null
+          : { path, namespace: "thin", pluginData: resolveDir },
     );
     onLoad({ filter: /./, namespace: "thin" }, ({ path, pluginData }) => ({
       contents: instead[path],

@@ -37,7 +37,8 @@ export function readSettings(
   environment: Record<string, string | undefined>,
   { isTerminal = false } = {},
 ): { kind: "settings"; settings: Settings } | { kind: "refused"; problems: string[] } {
-  const parsed = schema.safeParse(environment);
+  // Parsed once: code made for it would take longer than it saves.
+  const parsed = schema.safeParse(environment, { jitless: true });
   if (!parsed.success) {
     return { kind: "refused", problems: parsed.error.issues.map((issue) => issue.message) };
   }
