@@ -2,7 +2,6 @@ import type { WayRow } from "../../plainer.ts";
 
 /** What is said before and behind a question and asks nothing. */
 export const OF_CHATTER: readonly WayRow[] = [
-  ["ought to", "should", "what i ought to list", "what i should list"],
   [
     "^ do_you|you|u? remember|recall|happen_to_know|know =what|who|when|where|how|which",
     "",
@@ -75,7 +74,6 @@ export const OF_CHATTER: readonly WayRow[] = [
     "how long will the van take you think",
     "how long will the van take",
   ],
-  ["of|out_of the|this|that bunch|lot|whole_lot|pile|batch $", "", "best of the bunch", "best"],
   [
     "b:best|worst|slowest|fastest|quickest|biggest|smallest|highest|lowest|longest|cheapest|priciest w:2? of|out_of all_of? them|em|these|those|the_lot|the_bunch|my_pieces all?",
     "$b $w",

@@ -69,12 +69,6 @@ export const OF_DEEDS: readonly WayRow[] = [
     "how many of them church sale finds sold",
   ],
   [
-    "of|all them|those|dem k:<any> w:1 p:finds|pieces|things",
-    "$k $w $p",
-    "how many of them church sale finds sold",
-    "how many church sale finds sold",
-  ],
-  [
     "^ do|d? you|ya|u? reckon|suppose|figure|guess|think that? u:i|we v:made|sold|bought|spent|lost|broke|turned",
     "did $u $v",
     "reckon i made money on bookcases",
@@ -85,12 +79,6 @@ export const OF_DEEDS: readonly WayRow[] = [
     "$q $p",
     "fixin to buy more stain, how much have i spent on it",
     "how much have i spent on stain",
-  ],
-  [
-    "^ im|i_am|were|we_are? so|just? fixin|fixing|about|gonna|going|thinking|thinking_of|planning|looking|off to? buy|buying|get|getting|sell|selling|pick_up|picking_up more|some|another|a|the|my? p:2 ,, q:12 it|that|them|those =this|last|in|since|so|ever",
-    "$q $p",
-    "about to get gas, what have i spent on it this year",
-    "what have i spent on gas this year",
   ],
   [
     "^ !<asks> the|my|our|those|all|and|so|ok|these? p:3 ,, =what|whats|how|hows|who|whos|when|where|did|does|do|is|are|was|were|has|have q:12 it|them|those|that|em|these r:6? $",

@@ -88,18 +88,6 @@ export const OF_FIGURES: readonly WayRow[] = [
     "how much profit from the noticeboard",
   ],
   [
-    "percent|percentage|% of the|my? <asking> do|did i|we end_up|wind_up with|getting|taking? $",
-    "percent of asking do i get",
-    "what percent of asking do i end up with",
-    "what percent of asking do i get",
-  ],
-  [
-    "percent|percentage|% of the|my? <asking> do|did x:3 end_up|wind_up at|with|getting|bringing? $",
-    "percent of asking do $x get",
-    "what percent of asking do dressers end up at",
-    "what percent of asking do dressers get",
-  ],
-  [
     "^ so? whats|what|how_much|money|cash money|cash? has|is? gone|went|going|goes out !of|the|to|for|on|and",
     "how much did i spend",
     "whats gone out this month",
@@ -205,8 +193,6 @@ export const OF_FIGURES: readonly WayRow[] = [
   ["^ money|cash in $", "brought in", "money in", "brought in"],
   ["^ money|cash in ,,", "brought in,", "money in, august", "brought in, august"],
   ["^ money|cash out =for|this|last|per|by", "spent", "cash out last month", "spent last month"],
-  ["^ money|cash out $", "spent", "money out", "spent"],
-  ["^ money|cash out ,,", "spent,", "money out, august", "spent, august"],
   [
     "w:total|much|whats|what_was|my|all|so money|cash in =for|this|last|per|by",
     "$w brought in",
@@ -219,13 +205,6 @@ export const OF_FIGURES: readonly WayRow[] = [
     "total money in",
     "total brought in",
   ],
-  [
-    "w:total|much|whats|what_was|my|all|so money|cash out =for|this|last|per|by",
-    "$w spent",
-    "whats money out this week",
-    "whats spent this week",
-  ],
-  ["w:total|much|whats|what_was|my|all|so money|cash out $", "$w spent", "total money out", "total spent"],
   ["was|were <us> up or down", "did i make money", "was i up or down in may", "did i make money in may"],
   ["^ tally up? !of", "total", "tally up sales in june", "total sales in june"],
   [
@@ -247,24 +226,12 @@ export const OF_FIGURES: readonly WayRow[] = [
     "how much discount do i give",
   ],
   [
-    "with the|my|all_the|our =tips|workshop|workshops|ads|lessons|classes|side_money|side_income|other_income",
-    "with",
-    "what did i make with the tips",
-    "what did i make with tips",
-  ],
-  [
     "whats|what_is|what_was? my|our|the|an average u:month|week|year",
     "average per $u",
     "whats my average month",
     "average per month",
   ],
   ["^ average u:month|week|year", "average per $u", "average week profit", "average per week profit"],
-  [
-    "on an average u:month|week|day",
-    "on average per $u",
-    "what do i make on an average week",
-    "what do i make on average per week",
-  ],
   [
     "made|make|gotten|got|get|earned|earn my|our money back on|from|with|for",
     "made money on",
@@ -276,12 +243,6 @@ export const OF_FIGURES: readonly WayRow[] = [
     "made money on",
     "did i make back what i spent on the hutch",
     "did i made money on the hutch",
-  ],
-  [
-    "^ so|and|well? u:did_i|did_we|have_i|have_we break|broke|broken|breake|broake even on !any|anything",
-    "$u made money on",
-    "did i break even on the lamp",
-    "did i made money on the lamp",
   ],
   [
     "^ broke|break even on !any|anything",
@@ -301,5 +262,11 @@ export const OF_FIGURES: readonly WayRow[] = [
     "$a profit",
     "whats my average per flip",
     "average profit",
+  ],
+  [
+    "percent|percentage|% of the|my? <asking> do|did i|we end_up|wind_up with|getting|taking? $",
+    "percent of asking do i get",
+    "what percent of asking do i end up with",
+    "what percent of asking do i get",
   ],
 ];

@@ -84,12 +84,6 @@ export const OF_LISTS: readonly WayRow[] = [
     "do i have any mirror",
   ],
   [
-    "how_many_times|how_often did|have i|we drop|dropped|lower|lowered|cut|reduce|reprice|mark_down|change the? price? on|of|for? x:3 price? $",
-    "number of price cuts on $x",
-    "how many times did i drop the price on 15",
-    "number of price cuts on 15",
-  ],
-  [
     "busiest u:<unit>|day for|in|of|with sales|selling|business",
     "busiest $u",
     "busiest month for sales",
@@ -265,7 +259,6 @@ export const OF_LISTS: readonly WayRow[] = [
     "profit by kind, break it down",
     "profit by kind",
   ],
-  [",, all of em|them|those|it $", "", "unsold chairs, all of em", "unsold chairs"],
   [
     "the|all_the|all? pieces|stuff|things|ones|furniture w:he|she|they d:got|bought|found|picked_up",
     "what $w $d",
@@ -322,12 +315,6 @@ export const OF_LISTS: readonly WayRow[] = [
     "list buyers over 1 pieces",
     "does anyone keep coming back",
     "list buyers over 1 pieces",
-  ],
-  [
-    "^ so? whos|who_is|who_was|who_are? my|the|our? biggest|top|best|highest spender|spenders",
-    "which buyer spent the most",
-    "whos my biggest spender this year",
-    "which buyer spent the most this year",
   ],
   [
     "^ g:months|weeks|days|kinds|sources|buyers|places that|which|where|who|with =i|we|ive|weve|make|made|makes|sell|sold|lose|lost|bring|brought|cost|bought|paid|spent",

@@ -104,7 +104,6 @@ export const OF_SUMS: readonly WayRow[] = [
     "nightstands usually take how long to go",
     "how long do nightstands take to sell",
   ],
-  ["on|for|in each|every g:category|expense", "by $g", "spent in each category", "spent by category"],
   [
     "on|for|in? each|every|by|per supply|material",
     "on materials by what",
@@ -124,13 +123,6 @@ export const OF_SUMS: readonly WayRow[] = [
     "what do i sell the most of",
   ],
   [
-    "paid|paying|pay|by|in|with|via|as|on a? cheque|cheques",
-    "by check",
-    "how much came in by cheque",
-    "how much came in by check",
-  ],
-  ["cheque|cheques", "by check", "cheque sales", "by check sales"],
-  [
     "total|whole|overall? list|asking|retail value of|for|on|at {the|my|our|all|whats|what_is|everything|unsold|listed|inventory|stock|stuff|pieces|things} $",
     "total asking",
     "list value of inventory",
@@ -147,12 +139,6 @@ export const OF_SUMS: readonly WayRow[] = [
     "sold for the $o price",
     "which furniture i sell with highest price",
     "which furniture sold for the highest price",
-  ],
-  [
-    "buy|buys|bought|i_buy with|at|for the? o:highest|lowest|best|biggest|smallest price",
-    "bought for the $o price",
-    "which furniture i buy with highest price",
-    "which furniture bought for the highest price",
   ],
   [
     "purchases|purchase of inventory|stock|furniture|pieces|goods",
@@ -195,12 +181,6 @@ export const OF_SUMS: readonly WayRow[] = [
     "with $t $u",
     "made in q3, tips and workshops counted too",
     "made in q3 with tips workshops",
-  ],
-  [
-    "with|w all? the|my t:tips|workshops|lessons|classes|side_income|other_income and? u:workshops|tips|lessons|classes|ads? added|counted|included|thrown_in in|on? too|also|as_well? $",
-    "with $t $u",
-    "q3 profit with all the tips and workshops added",
-    "q3 profit with tips workshops",
   ],
   [
     "^ <be>? !<us>|were_we|was_i|am_i|are_we the|my|our? x:3 , up_or_down|down_or_up {overall|so_far|in_all|in_total|ever|for_me|or_what|for_us} !compare|on|from|over|than|this|last",

@@ -131,7 +131,6 @@ export const OF_TIMES: readonly WayRow[] = [
     "did fees drop from may to june",
     "was fees less in june than in may",
   ],
-  ["^ hows w:8 do $", "how did $w do", "hows june do", "how did june do"],
   ["in a u:year|month $", "in 1 $u", "rid of the loan in a year", "rid of the loan in 1 year"],
   [
     "w:within|under|in_under|less_than a u:week|month|year",
@@ -139,5 +138,4 @@ export const OF_TIMES: readonly WayRow[] = [
     "sold within a week",
     "sold within 1 week",
   ],
-  ["w:over|more_than a u:week|month|year", "$w 1 $u", "listed over a month", "listed over 1 month"],
 ];

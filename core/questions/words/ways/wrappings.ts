@@ -108,16 +108,4 @@ export const OF_WRAPPINGS: readonly WayRow[] = [
     "count my yard sale buys",
     "how many yard sale buys",
   ],
-  [
-    "^ add|total|tally|sum|count|tot up? for_me? w:all|everything|what|whatever|the|my|our",
-    "total $w",
-    "add up everything spent on wax",
-    "total everything spent on wax",
-  ],
-  [
-    "^ separate|divvy|slice|carve|itemize|itemise|group|split|break|divide|sort out|up|down? x:8 up|out|down? b:by|per|into =<group>",
-    "$x $b",
-    "break this years spending down by category",
-    "this years spending by category",
-  ],
 ];
