@@ -6,6 +6,7 @@ import type { Instant } from "../core/calendar.ts";
 import { backupFolder } from "./backups.ts";
 import { type Connection, createPrivateFolder, setPragma } from "./connection.ts";
 import { writeCopy } from "./copy.ts";
+import { onceAsked } from "./statements.ts";
 
 const MIGRATIONS = fileURLToPath(new URL("./migrations", import.meta.url));
 
@@ -65,9 +66,10 @@ export function schemaProblem(state: Exclude<SchemaState, { kind: "known" }>): s
     : "the file is a database, but no ledger";
 }
 
-function journalHashes(): string[] {
-  return readMigrationFiles({ migrationsFolder: MIGRATIONS }).map((migration) => migration.hash);
-}
+/** Read once: the files are those of this release. */
+const journalHashes = onceAsked((): readonly string[] =>
+  readMigrationFiles({ migrationsFolder: MIGRATIONS }).map((migration) => migration.hash),
+);
 
 function copyBeforeMigration(connection: Connection, now: Instant): void {
   const backups = backupFolder(dirname(connection.path));

@@ -40,22 +40,17 @@ export function rowWriter<T extends SQLiteTable>(
   onConflict: "fail" | "keep" | { replace: SQLiteColumn } = "fail",
 ): RowWriter<T> {
   const columns = getTableColumns(table) as Record<string, SQLiteColumn>;
-  const places = Object.fromEntries(Object.keys(columns).map((name) => [name, sql.placeholder(name)]));
-  const insert = db.insert(table).values(places as never);
-  if (onConflict === "keep") insert.onConflictDoNothing();
-  else if (onConflict !== "fail") {
-    const set: Record<string, SQL> = {};
-    for (const [name, column] of Object.entries(columns))
-      set[name] = sql`excluded.${sql.identifier(column.name)}`;
-    insert.onConflictDoUpdate({ target: onConflict.replace, set: set as never });
-  }
-  const { sql: text, params } = insert.toSQL();
-  const names = params.map(placeName);
+  // Put together when the first row is written: a start does not wait for it.
+  const built = onceAsked(() => {
+    const { sql: text, params } = insertInto(db, table, columns, onConflict).toSQL();
+    const names = params.map(placeName);
+    return { text, names, group: `, (${names.map(() => "?").join(", ")})` };
+  });
   const valuesOf = (row: WholeRow<T>): unknown[] =>
-    names.map((name) => driverValue(columns[name]!, row[name as keyof WholeRow<T>]));
-  const group = `, (${names.map(() => "?").join(", ")})`;
+    built().names.map((name) => driverValue(columns[name]!, row[name as keyof WholeRow<T>]));
   const byCount: Database.Statement[] = [];
   const statementFor = (count: number): Database.Statement => {
+    const { text, group } = built();
     byCount[count] ??= sqlite.prepare(`${text}${group.repeat(count - 1)}`);
     return byCount[count];
   };
@@ -63,6 +58,7 @@ export function rowWriter<T extends SQLiteTable>(
   const aside = `temp.aside_${name}`;
   let layRow: Database.Statement | null = null;
   const openAside = (): Database.Statement => {
+    const { names } = built();
     const own = names.map((each) => columns[each]!.name).map((each) => `"${each}"`);
     sqlite.exec(`create temp table if not exists aside_${name} as select ${own} from ${name} where 0`);
     return sqlite.prepare(`insert into ${aside} values (${names.map(() => "?").join(", ")})`);
@@ -74,7 +70,9 @@ export function rowWriter<T extends SQLiteTable>(
     },
     takeAside() {
       if (!layRow) return;
-      const own = names.map((each) => `"${columns[each]!.name}"`).join(", ");
+      const own = built()
+        .names.map((each) => `"${columns[each]!.name}"`)
+        .join(", ");
       sqlite.exec(`insert into main.${name} (${own}) select ${own} from ${aside}; delete from ${aside}`);
     },
     dropAside() {
@@ -90,6 +88,25 @@ export function rowWriter<T extends SQLiteTable>(
       else for (const row of rows) statementFor(1).run(valuesOf(row));
     },
   };
+}
+
+/** An insert of a row with a place for each column. */
+function insertInto<T extends SQLiteTable>(
+  db: Connection["db"],
+  table: T,
+  columns: Readonly<Record<string, SQLiteColumn>>,
+  onConflict: "fail" | "keep" | { replace: SQLiteColumn },
+) {
+  const places = Object.fromEntries(Object.keys(columns).map((name) => [name, sql.placeholder(name)]));
+  const insert = db.insert(table).values(places as never);
+  if (onConflict === "keep") insert.onConflictDoNothing();
+  else if (onConflict !== "fail") {
+    const set: Record<string, SQL> = {};
+    for (const [name, column] of Object.entries(columns))
+      set[name] = sql`excluded.${sql.identifier(column.name)}`;
+    insert.onConflictDoUpdate({ target: onConflict.replace, set: set as never });
+  }
+  return insert;
 }
 
 /** What is made when it is first asked for, and kept: a statement that not every start needs. */
