@@ -1,4 +1,5 @@
 import type { Fact } from "../../core/books/facts.ts";
+import { byDeal } from "../../core/decide/deals/by-deal.ts";
 import { keptThere } from "../../core/decide/deals/kept-there.ts";
 import { toldThere } from "../../core/decide/deals/told-there.ts";
 import { besideKnown, describedIn, onward } from "../../core/decide/decide.ts";
@@ -78,7 +79,8 @@ function ofKnown(text: string, readings: readonly Reading[], desk: TalkingDesk):
     ofBouncedCheck(text, desk) ??
     ofPastBuyer(text, readings, desk) ??
     toldThere(text, readings, desk) ??
-    keptThere(text, readings, desk)
+    keptThere(text, readings, desk) ??
+    byDeal(text, readings, desk)
   );
 }
 
