@@ -10,6 +10,7 @@ import { ever, here } from "../pieces/fits.ts";
 import { foundBy } from "../pieces/match.ts";
 import { byNumbers } from "../pieces/mentioned.ts";
 import { type Dealt, dealtIn, knownIn } from "./dealt.ts";
+import { isAnother } from "./whom.ts";
 
 /*
  * What a message tells of a deal comes to what its pieces wait for: one that is held waits for its rest, one that is listed
@@ -134,6 +135,8 @@ function toldOf(dealt: Dealt, pieces: Pieces, desk: Omit<Desk, "confirmed">): ob
   const buyer = known ?? who ?? (says("more") ? holderSpokenOf(desk) : undefined);
   const by = buyer === undefined ? {} : { buyer };
   if (isHeld) {
+    // Another than who left the deposit: what becomes of that is asked.
+    if (known === undefined && pieces.some(({ hold }) => isAnother(who, hold!.buyer))) return null;
     const rest = ofHeld(dealt, pieces, sum, more, going);
     return (
       rest &&
@@ -160,8 +163,7 @@ function toldOf(dealt: Dealt, pieces: Pieces, desk: Omit<Desk, "confirmed">): ob
       ...(until === undefined ? {} : { until }),
     };
   }
-  if (says("puts", "rest", "more", "half") || (says("held") && !says("goes", "gives")) || more.length > 0)
-    return null;
+  if (says("puts", "rest", "more", "half") || (says("held") && !says("goes")) || more.length > 0) return null;
   // Money that came, and a piece that went, are told without a buyer; one that was taken may be another that we got.
   if (!(says("goes", "gives") || (says("takes", "pays", "full") && isTheirs)) || (says("takes") && !isTheirs))
     return null;

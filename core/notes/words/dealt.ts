@@ -67,7 +67,7 @@ const DEALS: Readonly<Record<Deal, ReadonlySet<string>>> = {
     "wants want wants_it wanted spoken_for spoke_for spoke_for_it claimed_dibs dibs has_dibs reserved reserved_it is_holding holding put_a_hold_on put_a_hold is_getting is_taking hold on_hold to_hold_for im_holding holding_it_for is_in_love_with loves fell_for fell_in_love_with fell_hard_for is_coming_for picking_up picking_it_up pickup on_pickup is_picking_it_up is_picking_up wants_to_come will_pick_it_up will_pick_up picks_it_up picks_up will_come will_be_back will_come_back coming coming_back coming_for_it comes hell_come shell_come theyll_come hell_be_back shell_be_back theyll_be_back hell_pick_it_up shell_pick_it_up theyll_pick_it_up i_keep_it keep_it so_i_keep_it to_keep keeping_it_for would_like id_like",
   ),
   gives: wordSet(
-    "beat_me_down_to talked_me_down_to haggled_me_down_to got_me_down_to came_down_to let_it_go let_her_go let_him_go let_them_go let_go let_him_have_it let_her_have_it let_them_have_it let_him_have let_her_have let_them_have let_it_go_for let_it_go_to sold_it sold_her sold_him shook_on done_deal a_deal deal got_for got",
+    "beat_me_down_to talked_me_down_to haggled_me_down_to got_me_down_to came_down_to let_it_go let_her_go let_him_go let_them_go let_go let_him_have_it let_her_have_it let_them_have_it let_him_have let_her_have let_them_have let_it_go_for let_it_go_to sold_it sold_her sold_him shook_on done_deal a_deal deal",
   ),
 };
 
@@ -78,7 +78,7 @@ for (const [deal, list] of Object.entries(DEALS) as [Deal, ReadonlySet<string>][
 
 /** What turns a message round, tells how far it went, or of another time or thing: beside these nothing is sure. */
 export const TURNS_HEARD = wordSet(
-  "as_good_as again nowhere_near assuming provided else own seller previous before_that last_time auction estate_sale yard_sale fair on_approval approval credit iou tab stuff loan rent rebate almost nearly partly short minus without except instead either if unless only basically wish once original originally missed lost turned_down turned_it_down would_have could_have should_have used_to supposed_to meant_to yet another_like one_like just_like gets about_to next_to maybe might plan planning trying tried thought wonder imagine pretend dream dreamt joke jk kidding wrong mistake oops actually meant supposed fee fees tip tipped change ago_i when_i before_i after_i every_time always usually normally often sometimes hopefully remind reminder trade traded swap swapped check_bounced bounced parts pieces_of too_late",
+  "as_good_as before_last night_before other_day day_before again nowhere_near assuming provided else own seller previous before_that last_time auction estate_sale yard_sale fair on_approval approval credit iou tab stuff loan rent rebate almost nearly partly short minus without except instead either if unless only basically wish once original originally missed lost turned_down turned_it_down would_have could_have should_have used_to supposed_to meant_to yet another_like one_like just_like gets about_to next_to maybe might plan planning trying tried thought wonder imagine pretend dream dreamt joke jk kidding wrong mistake oops actually meant supposed fee fees tip tipped change ago_i when_i before_i after_i every_time always usually normally often sometimes hopefully remind reminder trade traded swap swapped check_bounced bounced parts pieces_of too_late",
 );
 
 /** Nobody, and nothing, of what one hopes for of a listing. */
