@@ -102,11 +102,16 @@ export function answersApart(
   if (!/ and (?:to who|for how|who|how|when|where|what|which|did)|[,;?.!] +\w/.test(`${said} ${text}`))
     return null;
   const desk = withIndex(on);
-  const [thing, more] = readParts(text, desk).items.filter(
+  const { items } = readParts(text, desk);
+  const [thing, more] = items.filter(
     ({ mark }) => mark.number !== undefined || mark.senses.thing?.noun !== undefined,
   );
   const isOne = thing && (!more || more.mark.text === thing.mark.text);
-  const all = (isOne ? askedTwice(said, thing.mark.text) : null) ?? questionsApart(text, desk);
+  // "The oak sideboard" is not any sideboard.
+  let from = thing?.at ?? 0;
+  while (items.some(({ at, mark }) => at === from - 1 && mark.senses.thing?.trait)) from -= 1;
+  const name = items.filter(({ at }) => at >= from && at <= (thing?.at ?? 0)).map(({ mark }) => mark.text);
+  const all = (isOne ? askedTwice(said, name.join(" ")) : null) ?? questionsApart(text, desk);
   const answers = all?.map((question) => ({ question, answered: answerWords(question, desk) }));
   return answers?.every(({ answered }) => answered.understood) ? answers : null;
 }

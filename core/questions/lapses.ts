@@ -36,16 +36,16 @@ const TIME =
   /\b(?:how (?:long|many days|quick(?:ly)?|fast|soon)|days?|time|weeks?|wait|gap|lag|longest|shortest|fastest|slowest|quickest|took|takes?)\b/;
 
 const FROM_TO = new RegExp(
-  `(?:\\b(?:from|between) |(?<=\\b(?:days|time|weeks|took|takes?|take) )(?=(?:start|buy|list|finish|purchase|pickup)(?:ing|ed)? to ))(?:${SMALL}){0,5}(${END}) ${WHOSE}${TILL} (?:${SMALL}){0,5}(${END})(?! (?:price|prices))(?: (?:it|them|one)\\b)?`,
+  `(?:\\b(?:from|between) |(?<=\\b(?:days|time|weeks|took|takes?|take) )(?=(?:start|buy|list|finish|purchase|pickup)(?:ing|ed)? to ))(?:${SMALL}){0,5}(${END}) ${WHOSE}${TILL} (?:${SMALL}){0,5}(${END})(?! (?:price|prices))(?:(?: on| with| working on)? (?:it|them|one)\\b)?`,
 );
 const AFTER_THAT = new RegExp(
-  `\\b${AFTER} (?:${SMALL}){0,5}(${END}) ${WHOSE}(?:(?:until|till|til|before|and|do|did|does|was|were|to) )?(?:${SMALL}){0,4}(${END})(?: (?:it|them|one)\\b)?`,
+  `\\b${AFTER} (?:${SMALL}){0,5}(${END}) ${WHOSE}(?:(?:until|till|til|before|and|do|did|does|was|were|to) )?(?:${SMALL}){0,4}(${END})(?:(?: on| with| working on)? (?:it|them|one)\\b)?`,
 );
 const THAT_AFTER = new RegExp(
   `(?:(?:does |do |did )?(?:it )?(?:usually |normally |typically )?(?:takes?|took) (?:me |us )?(?:to )?|\\b(?:for|does|do|did|i|we|it|to|till|til|until|get|is|was) )(?:${SMALL}){0,3}(${END}) ${WHOSE}${AFTER} (?:${SMALL}){0,5}(${END})(?: (?:it|them|one|a piece)\\b)?`,
 );
 const SAT_BEFORE = new RegExp(
-  `\\b(?:sit|sits|sat|sitting|wait|waits|waited|have|had|lie|lay) ${WHOSE}(?:around )?(?:(done|finished) )?(?:before|until|till|til) (?:${SMALL}){0,5}(${END})(?: (?:it|them|one)\\b)?`,
+  `\\b(?:sit|sits|sat|sitting|wait|waits|waited|have|had|lie|lay) ${WHOSE}(?:around )?(?:(done|finished) )?(?:before|until|till|til) (?:${SMALL}){0,5}(${END})(?:(?: on| with| working on)? (?:it|them|one)\\b)?`,
 );
 
 function endOf(said: string): LapseEnd {
@@ -69,7 +69,7 @@ export function withLapse(said: string): string {
   const before = THAT_AFTER.exec(said);
   const first = before && lapseWord(before[3]!, before[1]!);
   if (before && first) return put(said, before, first, before[2]!);
-  const sat = /^how |^average |^days /.test(said) ? SAT_BEFORE.exec(said) : null;
+  const sat = /^how |^average |^days |\b(?:longest|shortest)\b/.test(said) ? SAT_BEFORE.exec(said) : null;
   // "Before it sold" is how long it took to sell, or was listed.
   if (sat && (sat[2] || endOf(sat[3]!) !== "sold"))
     return put(said, sat, lapseWord(sat[2] ? "finished" : "bought", sat[3]!), sat[1]!);

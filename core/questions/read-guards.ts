@@ -209,7 +209,16 @@ function shopCostApiece({ marks }: Parts): Mark | null {
     : null;
 }
 
+/** "The lowest i ever had the desk listed": what was asked before stands in no list price. */
+function askedBefore({ marks, orders, said }: Parts): Mark | null {
+  const isPast = /\b(?:ever|once) (?:had|asked|listed|put)\b.*\b(?:listed|up|asked|at|for)\b/.test(said);
+  return orders.length > 0 && isPast
+    ? (marks.find(({ text }) => /\bever\b/.test(text)) ?? marks[orders[0]!.at]!)
+    : null;
+}
+
 const GUARDS: readonly Guard[] = [
+  askedBefore,
   shopCostApiece,
   noSuchFigure,
   furnitureBesideSupply,

@@ -116,6 +116,11 @@ export function notesAsked(
   if (last && "kind" in last) return last;
   const asksDay = last !== null && f.has("when", "ageOf");
   const isAge = f.has("ageOf");
+  // "When did i first list the bookcase i sold in october": of which of the two the day is, the kinds do not tell.
+  const listing = parts.marks.find(
+    ({ senses, text }) => senses.cues.includes("listed") && text !== "list expenses",
+  );
+  if (asksDay && listing && kind && kind[0] !== "listed") return refusal(listing);
   const isFirst = f.has("first");
   if (isFirst && (kind === undefined || f.has("last")))
     return refusal(parts.marks[parts.cues.get("first")![0]!]!);

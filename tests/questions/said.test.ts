@@ -63,6 +63,12 @@ test.each([
   ["deposits on hand", /^Deposits held, now: 32\.00/],
   ["days from buying to listing on #15", /^Days from buying to listing, #15, ever: /],
   ["so far this month am i in the black", /^(?:Yes|No)\. Made, October 2026 so far: /],
+  [
+    "what was the oak dresser bought for and what is it listed at",
+    /^Paid for pieces, oak dressers, ever: 39\.00 /,
+  ],
+  ["how much is tied up in stuff thats finished", /^Tied up, finished, now: /],
+  ["which piece sat longest before i started on it", /^Days from buying to starting, ever, most first:/],
   ["compare lamps and dressers", /^Profit, ever: difference/],
   ["average of june and september", /^Made a month on average, June and September: 48\.12/],
   ["average profit in june and september", /^Average profit, June and September: 58\.83/],
