@@ -243,7 +243,11 @@ export function meant(matter: Matter, desk: Omit<Desk, "confirmed">): Matter {
   if (doubted) return { ...matter, reading: doubted };
   if (reading.kind === "unclear") {
     const only = onlyStanding(reading, desk);
-    const whole = only.reading && (soldAtAsking(only.reading, desk) ?? refundedInFull(only.reading, desk));
+    const whole =
+      only.reading &&
+      (soldAtAsking(only.reading, desk) ??
+        refundedInFull(only.reading, desk) ??
+        talkedOf(only.reading, desk, deciding));
     return { ...matter, ...only, ...(whole ? { reading: whole } : {}) };
   }
   const byBooks =

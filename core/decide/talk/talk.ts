@@ -15,7 +15,7 @@ import { foundBy } from "../pieces/match.ts";
 import { nameWith } from "../pieces/mention-words.ts";
 import { byNumbers, mentionsOf } from "../pieces/mentioned.ts";
 import { ofAwaited } from "./of-awaited.ts";
-import { allHere, allOfThem, eachHere, hereOf, likelySold, theOther } from "./unnamed.ts";
+import { allHere, allOfThem, eachHere, hereOf, likelySold, paidAndOwed, theOther } from "./unnamed.ts";
 
 /*
  * What a note leaves to the talk around it: "it" is the piece of the message replied to, else the one spoken of
@@ -27,7 +27,8 @@ interface Deciding {
 }
 
 /** The reading with the pieces that the talk gives it; the same reading where it gives none. */
-export function talkedOf(reading: Reading, desk: Omit<Desk, "confirmed">, deciding: Deciding): Reading {
+export function talkedOf(said: Reading, desk: Omit<Desk, "confirmed">, deciding: Deciding): Reading {
+  const reading = paidAndOwed(said, desk);
   const awaited = ofAwaited(reading, desk);
   if (awaited) return awaited;
   const pointed = pointedOut(reading, desk);

@@ -44,6 +44,16 @@ export function soldAtAsking(reading: Reading, desk: Omit<Desk, "confirmed">): R
   return { ...rest, price: asked.price, pieces: byNumbers(asked.numbers) };
 }
 
+/** "paid 90, still owes 20" of what is listed at 110: what was paid is no price. */
+export function paidAndOwed(reading: Reading, desk: Omit<Desk, "confirmed">): Reading {
+  if (reading.kind !== "sell" || !reading.owed || !IS_PAID.test(reading.text)) return reading;
+  const asked = askingPriceOf(reading, desk, listPriceOf);
+  const isBoth = asked !== null && asked.price === (reading.price ?? 0) + reading.owed;
+  return isBoth ? { ...reading, price: asked.price } : reading;
+}
+
+const IS_PAID = /\b(?:paid|gave|got|handed|put|brought|received|dropped)\b/i;
+
 /** What the pieces of a sale are to bring together, named or spoken of; null where they are not, or are not sure. */
 function askingPriceOf(
   reading: Reading,

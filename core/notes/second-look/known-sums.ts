@@ -8,11 +8,13 @@ import { language } from "../verbs.ts";
 import {
   AROUND_KNOWN,
   CHANGED_HANDS,
+  COMES_OFF,
   HAGGLED_OVER,
   JOINS_KNOWN,
   KNOWN_BY,
   type Known,
   PART_PAID,
+  STILL_OWED,
   THEIR_DOING,
 } from "../words/known-sums.ts";
 import { ARTICLES_WIDE } from "../words/links.ts";
@@ -27,6 +29,12 @@ import { ARTICLES_WIDE } from "../words/links.ts";
 export interface SumSaid {
   cents: Cents;
   known: ReadonlySet<Known>;
+  /** The words around it, itself as "num". */
+  said: string;
+  /** It has still to be paid. */
+  isOwed: boolean;
+  /** It came off. */
+  isLess: boolean;
   /** Its words tell of haggling: of a deal, and of no other price than that. */
   isHaggled: boolean;
   /** The tokens that go with it, by their places. */
@@ -37,40 +45,65 @@ export interface SumSaid {
 export interface Summed {
   sums: readonly SumSaid[];
   without(sums: readonly SumSaid[]): string[];
+  /** Nothing but their own words and joints stands between the first of them and the last. */
+  isRow: boolean;
+  /** The text with one number in the place of all of them, with the words of the first and without. */
+  asOne(cents: Cents): string[];
 }
 
 /** Beyond, a text is a list of notes. */
 const TOKENS_MAX = 40;
-const SUMS_MAX = 4;
+const SUMS_MAX = 5;
 
 /** The sums of a text of several; null where it is no such text, or a number in it is no sum. */
 export function summedIn(text: string): Summed | null {
   const meant = meantBy(text, wordsOf(text), language().lexer);
   const { tokens } = lexedOf(meant);
-  const at = tokens.flatMap((token, place) => (isAmount(token) ? [place] : []));
+  const at = tokens.flatMap((token, place) => (isAmount(token) && !isAllOf(tokens, place) ? [place] : []));
   if (tokens.length > TOKENS_MAX || at.length < 2 || at.length > SUMS_MAX) return null;
   const sums = at.flatMap((place) => {
     const cents = centsIn(tokens[place]!);
-    return cents === null || tokens[place]!.each ? [] : [sumAt(tokens, place, cents)];
+    return cents === null ? [] : [sumAt(tokens, place, cents)];
   });
   if (sums.length < at.length) return null;
   const typed = (token: Tok | string): string =>
     typeof token === "string"
       ? token
       : text.slice(meant.words[token.from]!.start, meant.words[token.to - 1]!.end);
+  const written = (part: readonly (Tok | string)[]): string =>
+    part
+      .map(typed)
+      .join(" ")
+      .replace(/ ([,.;!?])/g, "$1");
+  const [first, last] = [at[0]!, at.at(-1)!];
+  const taken = (place: number): boolean => sums.some(({ places }) => places.has(place));
+  const isRow = tokens
+    .slice(first, last)
+    .every(({ text: said }, place) => taken(first + place) || JOINS_KNOWN.has(said));
   return {
     sums,
-    without: (out) =>
-      withoutPlaces(tokens, out).map((part) =>
-        part
-          .map(typed)
-          .join(" ")
-          .replace(/ ([,.;!?])/g, "$1"),
-      ),
+    isRow,
+    without: (out) => withoutPlaces(tokens, out).map(written),
+    asOne: (cents) => {
+      const price = (cents / 100).toFixed(2);
+      const behind = tokens.slice(last + 1);
+      const [own, bare] = [false, true].map((isBare) =>
+        written([
+          ...tokens.slice(0, first).filter((_, place) => !isBare || !sums[0]!.places.has(place)),
+          price,
+          ...behind.filter((_, place) => !taken(last + 1 + place)),
+        ]),
+      );
+      return [own!, bare!];
+    },
   };
 }
 
 const isAmount = ({ kind }: Tok): boolean => kind === "amount";
+
+/** "all three at the flea" */
+const isAllOf = (tokens: readonly Tok[], at: number): boolean =>
+  tokens[at - 1]?.text === "all" && !tokens[at]!.amount?.money && /^[a-z]+$/.test(tokens[at]!.text);
 
 function sumAt(tokens: readonly Tok[], at: number, cents: Cents): SumSaid {
   // "the 80 buffet": nothing goes with it but itself.
@@ -82,21 +115,45 @@ function sumAt(tokens: readonly Tok[], at: number, cents: Cents): SumSaid {
   const to = isRunOn ? at : behind;
   const said = isOfPiece ? "num piece" : saidIn(tokens, from, to, at);
   const isTheirs = THEIR_DOING.test(said) || isSomebody(tokens[from - 1]);
-  const known = new Set<Known>();
+  const known = new Set<Known>(tokens[at]!.each ? ["share"] : []);
   for (const [name, words] of Object.entries(KNOWN_BY) as [Known, RegExp][])
     if (words.test(name === "between" ? saidIn(tokens, from, behind, at) : said)) known.add(name);
   if (isTheirs || PART_PAID.test(said)) known.delete("cost");
   if (isOfAnother(tokens, from)) known.delete("was");
   const isHaggled = HAGGLED_OVER.test(said);
+  const isOwed = STILL_OWED.test(said);
+  const isTold = isHaggled || known.has("thought");
   const places = new Set<number>();
-  for (
-    let place = isOfPiece ? at : withSubject(tokens, from, isHaggled);
-    place <= (isHaggled ? behind : to);
-    place += 1
-  )
+  const end = isHaggled || isRunOn ? (isHaggled ? behind : to) : endOf(tokens, at, to, known, isOwed);
+  for (let place = isOfPiece ? at : withSubject(tokens, from, isTold); place <= end; place += 1)
     if (tokens[place]!.kind !== "piece") places.add(place);
-  return { cents, known, isHaggled, places };
+  return { cents, known, said, isOwed, isLess: COMES_OFF.test(said), isHaggled, places };
 }
+
+/** Where what is said of a sum ends: with how long it was, why it came off, and when it comes. */
+function endOf(
+  tokens: readonly Tok[],
+  at: number,
+  to: number,
+  known: ReadonlySet<Known>,
+  isOwed: boolean,
+): number {
+  const next = tokens[to + 1];
+  if (next === undefined) return to;
+  // "had it up at 240 for three weeks"
+  if ((next.kind === "span" && to > at) || (next.kind === "day" && isOwed)) return to + 1;
+  const isReason = tokens.slice(at + 1, to + 1).some(({ text }) => text === "for");
+  if (!known.has("between") || !isReason || next.kind === "mark") return to;
+  // "15 less for the sticky drawer"
+  let end = to;
+  while (end + 1 < tokens.length && tokens[end + 1]!.kind !== "mark" && !isKept(tokens[end + 1]!)) end += 1;
+  const isWhole = end + 1 === tokens.length || tokens[end + 1]!.kind === "mark";
+  return isWhole ? end : to;
+}
+
+/** A number, who bought it and how it was paid are no reason. */
+const isKept = ({ kind, roles }: Tok): boolean =>
+  kind === "amount" || kind === "piece" || roles.person === true || roles.method !== undefined;
 
 /** "gas 30, lunch was 45": what such a sum is of was not spoken of before. */
 function isOfAnother(tokens: readonly Tok[], from: number): boolean {
@@ -118,8 +175,10 @@ function saidIn(tokens: readonly Tok[], from: number, to: number, at: number): s
 const isSomebody = (token: Tok | undefined): boolean =>
   token?.kind === "word" && (token.roles.person === true || token.unknown === true);
 
-const isAround = ({ kind, text }: Tok): boolean =>
-  kind === "word" && !JOINS_KNOWN.has(text) && text.split(" ").every((word) => AROUND_KNOWN.has(word));
+const isAround = ({ kind, text, roles }: Tok): boolean =>
+  kind === "word" &&
+  !JOINS_KNOWN.has(text) &&
+  (roles.method !== undefined || text.split(" ").every((word) => AROUND_KNOWN.has(word)));
 
 /** The first token that goes with the sum at a place; over a piece as well, where what stands before it is of the price. */
 function firstAround(tokens: readonly Tok[], at: number): number {
@@ -138,11 +197,13 @@ function backFrom(tokens: readonly Tok[], at: number): number {
 
 const OF_PRICE = new RegExp(`${HAGGLED_OVER.source}|\\b(?:tag|sticker|price|ask)\\b`);
 
-/** With who says or does it, where that opens what is said. */
-function withSubject(tokens: readonly Tok[], from: number, isHaggled: boolean): number {
-  const [before, opener] = [tokens[from - 1], tokens[from - 2]];
-  const isOpening = opener === undefined || JOINS_KNOWN.has(opener.text);
-  return isHaggled && isSomebody(before) && isOpening ? from - 1 : from;
+/** With who says or does it, where that opens what is said: "my sister thought". */
+function withSubject(tokens: readonly Tok[], from: number, isTold: boolean): number {
+  if (!isTold || !isSomebody(tokens[from - 1])) return from;
+  const of = tokens[from - 2]?.text ?? "";
+  const first = of === "my" || ARTICLES_WIDE.has(of) ? from - 2 : from - 1;
+  const opener = tokens[first - 1];
+  return opener === undefined || JOINS_KNOWN.has(opener.text) ? first : from;
 }
 
 function lastAround(tokens: readonly Tok[], at: number): number {

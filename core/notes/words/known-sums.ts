@@ -6,8 +6,21 @@
 
 import { wordSet } from "./words.ts";
 
-/** What a sum of the books may be: "wrote" of a note, "was" of what others asked, which no books know. */
-export type Known = "listed" | "cost" | "down" | "rest" | "wrote" | "was" | "between";
+/**
+ * What a sum of the books may be: "wrote" of a note, "was" of what others asked and "thought" of what somebody would have,
+ * which no books know; "between" lies between two prices, "share" is that of one of several, "usual" what is paid else.
+ */
+export type Known =
+  | "listed"
+  | "cost"
+  | "down"
+  | "rest"
+  | "wrote"
+  | "was"
+  | "between"
+  | "share"
+  | "thought"
+  | "usual";
 
 export const KNOWN_BY: Readonly<Record<Known, RegExp>> = {
   listed:
@@ -18,8 +31,27 @@ export const KNOWN_BY: Readonly<Record<Known, RegExp>> = {
   wrote:
     /\b(?:typed|wrote|written|put|entered|noted|logged|recorded|texted|said|told|hit|pressed|had|keyed|typo|instead of|not)\b/,
   was: /\b(?:asked|wanted|was|were|started|tag|tagged|sticker|marked|priced|regular|regularly|reg|normal|normally|usual|usually|retails?|originally|original|supposed|meant|should|instead of|new|from|rang|list|ticketed)\b/,
-  between: /\b(?:over|under|above|below|less|more|off|short|shy|extra|cheaper|lower|higher|difference|up)\b/,
+  between:
+    /\b(?:over|under|above|below|less|more|off|short|shy|extra|cheaper|lower|higher|difference|up|minus|on top)\b/,
+  share: /\bnum (?:each|apiece|ea|per \w+|an? \w+|for each(?: one)?)\b/,
+  thought:
+    /\b(?:thought|reckon(?:s|ed)?|figured?|guess(?:ed)?|bet|hoped|hoping|expect(?:ed|ing)?|dream(?:ed|t)?|(?:could|can|should|would|might) (?:have )?(?:get|got|go|asked?|said|say|fetch|bring|brought)|(?:id|hed|shed|theyd|wed|would|could) have (?:said|asked|put|gone|tried|wanted|guessed|listed|tagged|priced|gotten|got)|(?:id|hed|shed|theyd|wed) (?:say|said|ask|put|go|try))\b/,
+  usual: /\b(?:usual|usually|normal|normally|regular|last time|last month)\b/,
 };
+
+/** What came off a price. */
+export const COMES_OFF = /\b(?:less|minus|off|under|below|short|shy|cheaper|lower|knocked)\b/;
+
+/** A part of a price that has not been paid. */
+export const STILL_OWED = /\b(?:outstanding|owe[sd]?|owing|due|later|follow|come|still|pending|unpaid)\b/;
+
+/** What may stand between the prices of several pieces, told in their order. */
+export const IN_A_ROW =
+  /^(?:(?:one|the|an?|first|second|other|another|for|at|num|brought|fetched|went|got|sold|was) ?)*$/;
+
+/** What tells of a part of one price. */
+export const PART_OF_ONE =
+  /\b(?:cash|check|cheque|card|transfer|half|other|rest|remaining|remainder|balance|more|ones|fives|tens|twenties|bills)\b/;
 
 /** Words of a deal that was haggled over: nothing else comes of what they tell. */
 export const HAGGLED_OVER =
@@ -44,7 +76,10 @@ export const AROUND_KNOWN = wordSet(
     "week weeks day days month months forever deposit remaining remainder rest balance other left last final extra another difference put given gave give paid cost costs spent sunk bought picked found " +
     "asked asking wanted wanting hoped hoping listed posted advertised priced tagged marked ticketed haggled talked bargained knocked beat argued " +
     "chewed worked negotiated brought typed wrote written entered noted logged recorded texted said told hit pressed keyed typo mistake accident slipped " +
-    "stupid stupidly wrongly accidentally by_accident by_mistake added plus short shy less cheaper lower higher not",
+    "stupid stupidly wrongly accidentally by_accident by_mistake added plus short shy less cheaper lower higher not " +
+    "minus tax taxes sales half ones fives tens twenties bills hand far came come received follow owe owes owed owing outstanding due later pending unpaid until till " +
+    "register receipt rang each apiece per seat works work comes makes altogether together told so difference " +
+    "thought think thinks reckon reckons reckoned figure figured guess guessed bet would could might expect expected expecting dream dreamed dreamt says say said never try tried gone go gotten top fetch bring brought fetched",
 );
 
 /** Something changed hands. */
