@@ -4,16 +4,18 @@ import { lexed } from "../../notes/lexed.ts";
 import type { Mention, Reading } from "../../notes/reading.ts";
 import { centsIn } from "../../notes/slots/money.ts";
 import type { Token } from "../../notes/tokens/token.ts";
-import { eitherOf } from "../../notes/unclear.ts";
+import { anyOf, eitherOf } from "../../notes/unclear.ts";
 import {
   AGREED_TO,
   AROUND_AGREED,
+  BEATEN_DOWN,
+  NOT_THROUGH,
   PAID_AHEAD,
   PAID_THERE,
   PRONOUN,
-  SOLD_IN_PARTS,
   SOLD_THERE,
   TELLS_DEAL,
+  TOLD_AND_HELD,
   WE_PAY,
 } from "../../notes/words/offers.ts";
 import { HOUSEHOLD } from "../../notes/words/people.ts";
@@ -43,7 +45,7 @@ export function toldThere(
     token.kind === "amount" ? [token.each ? null : centsIn(token)] : [],
   );
   if (sums.length === 0 || sums.includes(null)) return null;
-  const [price, got, owed] = sums as number[];
+  const [price] = sums as number[];
   const shape = tokens.map(shapeOf).join(" ");
   const named = tokens.flatMap(({ mention }) => (mention && !isPointing(mention) ? [mention] : []));
   const numbers = named.length > 0 ? foundBy(named, books, here) : (talk?.replied ?? talk?.latest ?? []);
@@ -52,10 +54,6 @@ export function toldThere(
   const method = tokens.find(({ roles }) => roles.method !== undefined)?.text;
   const place = { pieces: byNumbers(pieces.map(({ number }) => number)), text, line: 0 };
   const at = { ...place, ...(method === undefined ? {} : { method }) };
-  if (sums.length === 3) {
-    const isInParts = price === got! + owed! && SOLD_IN_PARTS.test(shape);
-    return isInParts ? [{ kind: "sell", price: price!, owed: owed!, ...at }] : null;
-  }
   if (sums.length > 1) return null;
   if (PAID_AHEAD.test(shape)) {
     const help: Reading = { kind: "spend", what: "help", category: "help", amount: price!, ...at };
@@ -73,7 +71,22 @@ export function toldThere(
         place,
       ),
     ];
-  return soldThere(text, readings, shape) ? [{ kind: "sell", price: price!, ...at }] : null;
+  if (soldThere(text, readings, shape)) return [{ kind: "sell", price: price!, ...at }];
+  // "told him 150 and he paid a deposit": on hold, at that price or with as much put down.
+  if (TOLD_AND_HELD.test(shape) && readings.some(({ kind }) => kind === "hold"))
+    return [
+      eitherOf(
+        [
+          { kind: "hold", agreed: price!, ...at },
+          { kind: "hold", deposit: price!, ...at },
+        ],
+        place,
+        "deposit",
+      ),
+    ];
+  return isBeatenDown(readings, shape)
+    ? [eitherOf(afterHaggling(price!, at, shape), place, "pending")]
+    : null;
 }
 
 /** "guy beat my wife down on the hutch to 210, loaded and paid": no offer, hold or new price. */
@@ -82,6 +95,27 @@ const soldThere = (text: string, readings: readonly Reading[], shape: string): b
   !readings.every(({ kind, missing }) => kind === "sell" && missing === undefined) &&
   !WE_PAY.test(text.replace(/['’]/g, "")) &&
   SOLD_THERE.test(shape);
+
+/** Of nothing else, and not read as a sale already. */
+const isBeatenDown = (readings: readonly Reading[], shape: string): boolean =>
+  BEATEN_DOWN.test(shape) && !readings.some((reading) => reading.kind === "sell" || soldOnly(anyOf(reading)));
+
+const soldOnly = (could: readonly Reading[]): boolean =>
+  could.length > 0 && could.every(({ kind }) => kind === "sell");
+
+/** What a price that was beaten down is: of a sale, of one that waits, or only what it costs now. */
+function afterHaggling(price: number, at: Place, shape: string): Reading[] {
+  const sold: Reading = { kind: "sell", price, ...at };
+  const held: Reading = { kind: "hold", agreed: price, ...at };
+  const now: Reading = { kind: "reprice", price, ...at };
+  return NOT_THROUGH.test(shape) ? [held, now, sold] : [sold, held, now];
+}
+
+interface Place {
+  pieces: Mention[];
+  text: string;
+  line: number;
+}
 
 /** Less than a held piece would bring otherwise, in words of nothing else. */
 const isAgreed = (

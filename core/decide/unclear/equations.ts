@@ -27,15 +27,15 @@ export function inTotals(sums: readonly SumSaid[]): ReadonlySet<SumSaid> {
   return found;
 }
 
-/** What beside a price the sums left out tell of it by themselves; null where nothing does. */
+/** What a sum tells of a price beside it. */
 export type Told = "part" | "total" | "before" | "between";
 
 /** What a sum is beside the prices that are kept, by arithmetic alone and the words of what comes off; null where it is nothing of them. */
-export function toldOf(sum: SumSaid, kept: readonly Cents[], out: readonly SumSaid[]): Told | null {
-  const [price, ...others] = kept;
+export function toldOf(sum: SumSaid, kept: readonly SumSaid[], out: readonly SumSaid[]): Told | null {
+  const [price, ...others] = kept.map(({ cents }) => cents);
   if (price === undefined) return null;
   if (others.length > 0) {
-    const all = kept.reduce((one, other) => one + other, 0);
+    const all = kept.reduce((one, { cents }) => one + cents, 0);
     return all === sum.cents ? "total" : null;
   }
   const beside = out.filter((other) => other !== sum);

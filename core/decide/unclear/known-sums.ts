@@ -1,33 +1,22 @@
-import { goingPrice } from "../../books/agreed.ts";
-import type { Piece } from "../../books/books.ts";
-import { costOf } from "../../books/piece.ts";
-import { depositOf, listPriceOf } from "../../books/shares.ts";
-import type { Cents } from "../../money.ts";
-import type { Mention, Reading } from "../../notes/reading.ts";
+import type { FactOf } from "../../books/facts.ts";
+import type { Reading } from "../../notes/reading.ts";
 import { type Summed, type SumSaid, summedIn } from "../../notes/second-look/known-sums.ts";
 import { pieceCount } from "../../notes/slots/money.ts";
 import { anyOf, couldOf, eitherOf, isRefused, isWholeNote } from "../../notes/unclear.ts";
-import { IN_A_ROW, type Known, PART_OF_ONE } from "../../notes/words/known-sums.ts";
+import { type Known, MET_AT_LAST, OWES } from "../../notes/words/known-sums.ts";
+import { owingPieces, salesOwing } from "../deals/owing.ts";
 import type { Desk } from "../decision.ts";
-import { recordedPieces } from "../decision.ts";
 import { here } from "../pieces/fits.ts";
 import { foundBy } from "../pieces/match.ts";
-import { byNumbers, mentionsOf } from "../pieces/mentioned.ts";
+import { mentionsOf } from "../pieces/mentioned.ts";
 import { inTotals, toldOf } from "./equations.ts";
-import type { Deciding } from "./whole.ts";
+import { eachInOrder, inParts, withBeside } from "./in-parts.ts";
+import { type Case, type Figures, figuresOf, piecesOf, type Reader, type Telling } from "./sums-on-books.ts";
 
 /*
  * Several sums in a message, and the books know all but one of them: "two wanted it so it went for 95, had it at 80" of a
  * chair at 80. Words that tell what a sum is, and that sum in the books, are enough together; neither is alone.
  */
-
-/** How the rest of a message is read, and decided. */
-export interface Reader {
-  read(rest: string): readonly Reading[];
-  /** A reading as the books and the talk leave it. */
-  meant(reading: Reading): Reading;
-  deciding: Deciding;
-}
 
 /**
  * What a message says once the sums that the books know are left out: recorded where the rest is whole, asked about where
@@ -43,80 +32,54 @@ export function besideKnownSums(
   if (readings.every(isWholeNote) || text.includes("?") || /[\n\r]/.test(text)) return null;
   const summed = summedIn(text);
   if (!summed || readings.every((reading) => isWholeNote(reader.meant(reading)))) return null;
-  const asked: { read: Reading[]; doubt: number }[] = [];
-  const found: Reading[][] = [];
+  const { found, asked } = waysOf(text, summed, { desk, reader });
+  const [first] = found;
+  if (first && found.some((other) => !isSame(other, first))) return eitherSum(found, text) ?? first;
+  return first ?? inParts(text, summed, { desk, reader }) ?? asked;
+}
+
+/** What the message says in each way in which it is whole with the fewest sums left out, else what is asked in the likeliest. */
+function waysOf(text: string, summed: Summed, { desk, reader }: Telling) {
   const choices = choicesOf(summed.sums, knownHere(desk));
   const may = new Set(choices.flat());
-  let size = 0;
-  for (const out of choices) {
-    // What leaves the fewest sums out holds, where it is one.
-    if (found.length > 0 && out.length > size) break;
-    size = out.length;
-    const kept = summed.sums.filter((sum) => !out.includes(sum)).map(({ cents }) => cents);
-    for (const rest of summed.without(out)) {
+  const found: Reading[][] = [];
+  const asked: { read: Reading[]; doubt: number }[] = [];
+  for (const [at, out] of choices.entries()) {
+    if (found.length > 0 && out.length > choices[at - 1]!.length) break;
+    const kept = summed.sums.filter((sum) => !out.includes(sum));
+    const of: Case = { kept, out, desk, reader };
+    for (const rest of [...summed.without(out), ...asSales(summed, of), ...asGot(summed, of)]) {
       const read = reader.read(rest);
-      const settled = settledBy(read, { kept, out, desk, reader });
-      const told = read.map((reading) => ({ ...reading, ...saidBeside(reading, out), text }) as Reading);
-      if (settled === "asked")
-        asked.push({
-          read: told,
-          doubt: summed.sums.filter((sum) => !out.includes(sum) && may.has(sum)).length,
-        });
+      const settled = settledBy(read, of);
+      const told = read.map((reading) => withBeside(reading, out, text));
+      // What is asked is asked with the sum that is likeliest none of the others.
+      if (settled === "asked") asked.push({ read: told, doubt: kept.filter((sum) => may.has(sum)).length });
       if (settled !== "whole") continue;
-      found.push(eachInOrder(told, { kept, out, desk, reader }) ?? told);
+      found.push(eachInOrder(told, of) ?? told);
       break;
     }
   }
-  const [first] = found;
-  if (first && found.some((other) => !isSame(other, first))) return eitherSum(found, text) ?? first;
-  const parted =
-    first ?? inParts(text, summed, { kept: [], out: [], desk, reader }) ?? asTotal(text, summed, reader);
-  // What is asked is asked with the sum that is likeliest none of the others.
-  return parted ?? asked.sort((one, other) => one.doubt - other.doubt)[0]?.read ?? null;
+  asked.sort((one, other) => one.doubt - other.doubt);
+  return { found, asked: asked[0]?.read ?? null };
 }
 
-/** "two came, 14 and 6, 20 in all": as many parts as pieces are the price of each. */
-function eachInOrder(told: Reading[], of: Case): Reading[] | null {
-  const [reading, ...others] = told;
-  const parts = of.out.filter((sum) => toldOf(sum, of.kept, of.out) === "part");
-  if (!reading || others.length > 0 || parts.length < 2 || !isPriced(reading, of.kept[0]!)) return null;
-  const isOfOne = parts.some(({ said, isOwed }) => isOwed || PART_OF_ONE.test(said));
-  return isOfOne ? null : priced(reading, parts, of);
+/** "desk was listed 150 and i got 140": no verb is needed beside the price that the books have; of little else is it told so. */
+function asSales(summed: Summed, { kept, out }: Case): string[] {
+  const [price, ...others] = kept;
+  const isOfListed =
+    price !== undefined &&
+    others.length === 0 &&
+    !price.isLess &&
+    out.some(({ cents, known }) => (known.has("listed") || known.has("tried")) && price.cents * 2 >= cents);
+  return isOfListed ? summed.asSale(out) : [];
 }
 
-/** A note of each piece at its own price, where there are as many of both; null where there are not. */
-function priced(reading: Reading, prices: readonly SumSaid[], of: Case): Reading[] | null {
-  const mentions = mentionsOf(reading);
-  const [only, ...others] = mentions;
-  const alone = (): Mention[] =>
-    reading.kind === "buy" && only?.count === prices.length && others.length === 0
-      ? prices.map(() => ({ ...only, count: 1 }))
-      : byNumbers(piecesOf(reading, of).map(({ number }) => number));
-  const each =
-    mentions.length === prices.length && mentions.every(({ count }) => count === 1) ? mentions : alone();
-  if (each.length !== prices.length || each.length < 2) return null;
-  return each.map((piece, at) => ({ ...reading, pieces: [piece], price: prices[at]!.cents }) as Reading);
-}
+/** "40 of the 70 arrived": a part of what is owed. */
+const asGot = (summed: Summed, { out }: Case): string[] =>
+  out.some(({ known }) => known.has("owing")) ? summed.asGot(out) : [];
 
-/** "Register said 52.30, thats 46.70 for hinges and 5.60 tax": the first of the parts says what it was, and the total how much. */
-function asTotal(text: string, summed: Summed, reader: Reader): Reading[] | null {
-  for (const total of summed.sums) {
-    const parts = summed.sums.filter((sum) => sum !== total);
-    if (
-      parts.length < 2 ||
-      parts.some((part) => toldOf(part, [total.cents], parts) !== "part" || part.isOwed)
-    )
-      continue;
-    for (const rest of summed.without([total, ...parts.slice(1)])) {
-      const read = reader.read(rest).map((reading) => reader.meant(reading));
-      const [reading, ...others] = read;
-      if (!reading || others.length > 0 || reading.kind !== "spend" || reading.amount !== parts[0]!.cents)
-        continue;
-      if (isWholeNote(reading)) return [{ ...reading, amount: total.cents, text }];
-    }
-  }
-  return null;
-}
+const isOwing = (sale: FactOf<"sell">, { cents }: SumSaid, { desk }: Case): boolean =>
+  owingPieces(desk.books, sale).reduce((sum, { owed }) => sum + owed, 0) === cents;
 
 const isSame = (one: readonly Reading[], other: readonly Reading[]): boolean =>
   JSON.stringify(one) === JSON.stringify(other);
@@ -125,65 +88,6 @@ const isSame = (one: readonly Reading[], other: readonly Reading[]): boolean =>
 function eitherSum(found: readonly (readonly Reading[])[], text: string): Reading[] | null {
   const notes = found.flatMap(([reading, ...more]) => (more.length === 0 ? (reading ?? []) : []));
   return notes.length === found.length ? [eitherOf(notes, { text, line: 0 }, "twoNumbers")] : null;
-}
-
-/** What was said beside the price: what it cost, so that it needs no asking that it is less, and what is still owed. */
-function saidBeside({ kind }: Reading, out: readonly SumSaid[]): { costSaid?: true; owed?: Cents } {
-  if (kind !== "sell") return {};
-  const owed = out.find(({ isOwed }) => isOwed);
-  return {
-    ...(out.some(({ known }) => known.has("cost")) ? { costSaid: true } : {}),
-    ...(owed ? { owed: owed.cents } : {}),
-  };
-}
-
-/**
- * Several sums side by side of which none is the whole: one price in parts ("65 cash and the other 100 by transfer"), or
- * the prices of several pieces in their order ("lamp and bench sold for 25 and 60").
- */
-function inParts(text: string, summed: Summed, of: Case): Reading[] | null {
-  const { sums } = summed;
-  const total = sums.reduce((sum, { cents }) => sum + cents, 0);
-  if (!summed.isRow) return null;
-  const isRow = sums.slice(1).every(({ said, isOwed }) => !isOwed && IN_A_ROW.test(said));
-  const isOfOne = sums.slice(1).every(({ said, isOwed }) => isOwed || PART_OF_ONE.test(said));
-  if (!isRow && !isOfOne) return null;
-  for (const rest of summed.asOne(total)) {
-    const [reading, ...others] = of.reader.read(rest).map((each) => of.reader.meant(each));
-    if (!reading || others.length > 0 || !isWholeNote(reading) || !isPriced(reading, total)) continue;
-    const each = isRow ? priced({ ...reading, text }, sums, of) : null;
-    if (each) return each;
-    const pieces = piecesOf(reading, of);
-    if (!isOfOne || mentionsOf(reading).length !== 1) continue;
-    const owed = sums.find(({ isOwed }) => isOwed);
-    const whole = { ...reading, ...saidBeside(reading, sums), text } as Reading;
-    const isPaidInWays = sums.every(({ said }) => PAID_BY.test(said));
-    if (isPaidInWays || figuresOf(pieces, of.desk).listed?.includes(total))
-      return owed && reading.kind !== "sell" ? null : [whole];
-  }
-  return null;
-}
-
-const PAID_BY = /\b(?:cash|check|cheque|card|transfer)\b/;
-
-const isPriced = (reading: Reading, price: Cents): boolean =>
-  (reading.kind === "sell" || reading.kind === "list" || reading.kind === "buy") && reading.price === price;
-
-type Figures = Partial<Record<Known, readonly Cents[]>>;
-
-/** What the books have of some pieces together, by what it is. */
-function figuresOf(pieces: readonly Readonly<Piece>[], { books, past }: Omit<Desk, "confirmed">): Figures {
-  const deposit = depositOf(pieces);
-  const going = goingPrice(books, pieces);
-  const paid = pieces.reduce((sum, piece) => sum + piece.price, 0);
-  const cost = pieces.reduce((sum, piece) => sum + costOf(piece), 0);
-  return {
-    listed: [going, listPriceOf(pieces)].filter((sum) => sum !== null),
-    cost: [paid, cost],
-    down: deposit > 0 ? [deposit] : [],
-    rest: deposit > 0 && going !== null ? [going - deposit] : [],
-    wrote: [past?.newest()?.amount].filter((sum) => typeof sum === "number"),
-  };
 }
 
 const isFigure = ({ cents, known }: SumSaid, figures: Figures): boolean =>
@@ -201,6 +105,7 @@ function choicesOf(sums: readonly SumSaid[], figures: readonly Figures[]): SumSa
   const may = sums.filter(
     (sum) =>
       totals.has(sum) ||
+      (sum.isOwed && OWES.test(sum.said)) ||
       BY_WORDS.some((word) => sum.known.has(word)) ||
       figures.some((each) => isFigure(sum, each)),
   );
@@ -210,14 +115,7 @@ function choicesOf(sums: readonly SumSaid[], figures: readonly Figures[]): SumSa
 }
 
 /** What no books need to know. */
-const BY_WORDS: readonly Known[] = ["was", "between", "share", "thought", "usual"];
-
-interface Case {
-  kept: readonly Cents[];
-  out: readonly SumSaid[];
-  desk: Omit<Desk, "confirmed">;
-  reader: Reader;
-}
+const BY_WORDS: readonly Known[] = ["was", "between", "share", "thought", "tried", "named", "owing", "usual"];
 
 /** Whether the rest of a message settles it, or leaves a question in which what the books know has no part. */
 function settledBy(rest: readonly Reading[], of: Case): "whole" | "asked" | null {
@@ -246,9 +144,15 @@ function isKnownTo(sum: SumSaid, reading: Reading, of: Case): boolean {
   const { kept, desk, out } = of;
   if (!NOTED.has(reading.kind)) return false;
   const told = reading.kind === "mend" ? null : toldOf(sum, kept, out);
-  if (sum.isOwed) return told === "part" && reading.kind === "sell";
+  if (reading.kind === "collect")
+    return known.has("owing") && salesOwing(desk.books).some((sale) => isOwing(sale, sum, of));
+  const price = kept.length === 1 ? kept[0]!.cents : null;
+  if (sum.isOwed)
+    return (
+      reading.kind === "sell" && (told === "part" || (OWES.test(sum.said) && price !== null && cents < price))
+    );
   if (told !== null) return true;
-  const price = kept.length === 1 ? kept[0]! : null;
+  if (known.has("tried") && price !== null && MET_AT_LAST.test(kept[0]!.said)) return DEALT.has(reading.kind);
   if (known.has("thought") && !isHaggled && price !== null) return THOUGHT_OF.has(reading.kind);
   if (reading.kind === "pay")
     return known.has("usual") && known.has("between") && price !== null && cents < price;
@@ -270,24 +174,28 @@ function isKnownTo(sum: SumSaid, reading: Reading, of: Case): boolean {
   if (pieces.length === 0) return false;
   const figures = { ...figuresOf(pieces, desk), wrote: [] };
   // "36, 4 off" of a lamp that is listed at 40
+  if (known.has("named") && reading.kind === "reprice") return figures.listed?.includes(cents) === true;
   const isOff =
     known.has("between") && figures.listed?.some((listed) => Math.abs(listed - (price ?? 0)) === cents);
   return isOff || isFigure(sum, figures);
 }
 
-/** The pieces that a reading would be recorded of. */
-function piecesOf(reading: Reading, { desk, reader }: Case): Readonly<Piece>[] {
-  const decision = reader.deciding.decide(reading, desk);
-  const numbers =
-    decision.kind === "record" ? recordedPieces(decision) : foundBy(mentionsOf(reading), desk.books, here);
-  return (numbers ?? []).flatMap((number) => desk.books.pieces.get(number) ?? []);
-}
-
 /** Notes that say a price of a piece. */
 const PRICED: ReadonlySet<Reading["kind"]> = new Set(["sell", "list", "reprice", "hold"]);
+
+/** Notes of what was haggled over. */
+const DEALT: ReadonlySet<Reading["kind"]> = new Set(["sell", "hold", "buy"]);
 
 /** Notes of which somebody may have thought something else. */
 const THOUGHT_OF: ReadonlySet<Reading["kind"]> = new Set(["sell", "list", "buy", "spend"]);
 
 /** Notes of money. */
-const NOTED: ReadonlySet<Reading["kind"]> = new Set([...PRICED, "buy", "spend", "pay", "income", "mend"]);
+const NOTED: ReadonlySet<Reading["kind"]> = new Set([
+  ...PRICED,
+  "buy",
+  "spend",
+  "pay",
+  "income",
+  "collect",
+  "mend",
+]);

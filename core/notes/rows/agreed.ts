@@ -21,7 +21,7 @@ const OWES =
   "owes|owe|owing|pays|brings|bringing|paying|will_pay|will_bring|gonna_pay|gonna_bring|to_pay|to_bring";
 const WHEN = "at|on|upon|when|once|by|this|next|due|still|left";
 const PICKUP =
-  "pickup|pick_up|picking_up|collection|delivery|he|she|they|gets|picks|collects|comes|grabs|it|up|them|<day>|tomorrow|later|payday|next_week|next_month";
+  "pickup|pick_up|picking_up|collection|delivery|he|she|they|gets|picks|collects|fetches|comes|grabs|it|up|them|<day>|tomorrow|later|payday|next_week|next_month";
 const LATER = "<day>|tomorrow|later|payday|next_week|next_month";
 const STILL_DUE =
   "due|left_to_go|left_to_pay|to_be_paid|left|remaining|to_go|to_come|still_due|still_owed|owed|owing|outstanding|to_pay|more|more_due|more_to_come";

@@ -85,6 +85,10 @@ export const COUNTS = rowsOf<NumberEffect>({
     "at|on|from|near|off|to|in [# <word> st|street|ave|avenue|rd|road|dr|drive|ln|lane|blvd|ct|court|pl|hwy|highway|pkwy|terrace|circle]",
   "passing: picked up desk 40 at 1420 old mill rd":
     "at|on|from|near|off|to|in [# <word> <word> st|street|ave|avenue|rd|road|dr|drive|ln|lane|blvd|ct|court|pl|hwy|highway|pkwy|terrace|circle]",
+  "passing: found a lamp by house 27 on elm, free":
+    "by|at|from|near|outside|, [house|no|number # on|off? <new>?] ,|.|;|-",
+  "passing: 6 hooks for the coat rack 9, needed 8 but only 6 in stock":
+    "<supply> … $ … [needed|need # ,|but|and* only|they|had* #? in_stock|left|there|more?] ;",
   "passing: sold desk 90 to the guy in booth 14":
     "in|at|from|to|for|of|by|near|the apt|apartment|unit|booth|suite|room|space|aisle|row|exit|gate|building|bldg|stall|spot|lot|locker [#]",
   "passing: listed desk 140 in section 4":

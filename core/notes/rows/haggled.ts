@@ -43,6 +43,10 @@ export const HAGGLED = rowsOf<TurnEffect>({
   "word: lady says a drawer sticks so i gave her 15 back on the dresser": `^ [${HE}* ${COMPLAINED} <word>? <word>? <word>? <word>? <word>? <word>? <word>? ${AND}*] i|we? had_to|just? ${GIVES_BACK} <word>? $ back`,
   "word: mirror lady says it hangs crooked, sent her 5 back": `^ <art>? <piece> [lady|guy|man|woman|buyer|couple|girl|dude|customer|people ${COMPLAINED} <word>? <word>? <word>? <word>? <word>? <word>? ${AND}*] i|we? had_to|just? ${GIVES_BACK} <word>? $ back`,
   "word: she complained about a scratch on the desk so i sent her 15 back": `^ [${HE}* ${COMPLAINED} <word>? <word>? <word>? <word>? <word>?] <piece> ${AND}* i|we? had_to|just? ${GIVES_BACK} <word>? $ back`,
+  "sold: 3 people messaged, first one paid 35 for the chair":
+    "[first|second|third|last|next one|1 paid|paid_me|gave_me|handed_me] $ for|on <art>? <piece>",
+  "word: trunk's 75 sign came down to 65":
+    "<piece> $ [sign|sticker|tag] came_down|came_down_to|dropped_to|went_down_to|said|says",
   "sold: we settled on 85 for the desk and he paid cash": `[i|we|both* ${AGREED}] $ for|on <art>? <piece> ${AND}* ${HE}* ${PAID_AFTER}|${GONE}`,
   "word: sold the desk on sunday, they offered 90 and we settled at 100": `<sell> … [${AND}|after|though|although* ${HE}* ${TRIED} ${FOR_LESS}* $ ${AND}|i|we|they|both|finally|then* ${MET}|${PAID_AFTER}] $`,
   "word: guy came with 100 for the chest, i took it and he drove off with it": `had|with|brought $ … for|on <art>? <piece> [${AND}* i|we took|accepted it|that|the_money|the_offer|her_offer|his_offer? ${AND}* shes|hes|theyre|its|it|he|she|they|is|are|was* gone|drove_off|drove|left|went|walked_off|out|off with|home|it|them|away*] ;`,

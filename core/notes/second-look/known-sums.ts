@@ -9,6 +9,7 @@ import {
   AROUND_KNOWN,
   CHANGED_HANDS,
   COMES_OFF,
+  GOT_FOR_IT,
   HAGGLED_OVER,
   JOINS_KNOWN,
   KNOWN_BY,
@@ -45,6 +46,10 @@ export interface SumSaid {
 export interface Summed {
   sums: readonly SumSaid[];
   without(sums: readonly SumSaid[]): string[];
+  /** The text without some of them as one of a sale, where it says that we were paid. */
+  asSale(sums: readonly SumSaid[]): string[];
+  /** The text without some of them as one of what came in. */
+  asGot(sums: readonly SumSaid[]): string[];
   /** Nothing but their own words and joints stands between the first of them and the last. */
   isRow: boolean;
   /** The text with one number in the place of all of them, with the words of the first and without. */
@@ -84,6 +89,14 @@ export function summedIn(text: string): Summed | null {
     sums,
     isRow,
     without: (out) => withoutPlaces(tokens, out).map(written),
+    asSale: (out) => dealtIn(withoutPlaces(tokens, out), GOT_FOR_IT, ["sold"]).map(written),
+    asGot: (out) =>
+      withoutPlaces(tokens, out).map((way) =>
+        written([
+          "collected",
+          ...way.filter((token) => typeof token === "string" || !COLLECTS.test(token.text)),
+        ]),
+      ),
     asOne: (cents) => {
       const price = (cents / 100).toFixed(2);
       const behind = tokens.slice(last + 1);
@@ -112,17 +125,19 @@ function sumAt(tokens: readonly Tok[], at: number, cents: Cents): SumSaid {
   const behind = lastAround(tokens, at);
   // What runs on to the next sum goes with that, and tells at most what lies between the two.
   const isRunOn = tokens[behind + 1] !== undefined && isAmount(tokens[behind + 1]!);
-  const to = isRunOn ? at : behind;
+  const to = !isRunOn ? behind : OF_TAG.test(tokens[at + 1]!.text) ? at + 1 : at;
   const said = isOfPiece ? "num piece" : saidIn(tokens, from, to, at);
   const isTheirs = THEIR_DOING.test(said) || isSomebody(tokens[from - 1]);
   const known = new Set<Known>(tokens[at]!.each ? ["share"] : []);
-  for (const [name, words] of Object.entries(KNOWN_BY) as [Known, RegExp][])
+  for (const [name, words] of Object.entries(KNOWN_BY) as [keyof typeof KNOWN_BY, RegExp][])
     if (words.test(name === "between" ? saidIn(tokens, from, behind, at) : said)) known.add(name);
+  if (/^num(?: (?:tag|sticker|sign|price))?$/.test(said) && tokens[at - 1]?.kind === "piece")
+    known.add("named");
   if (isTheirs || PART_PAID.test(said)) known.delete("cost");
   if (isOfAnother(tokens, from)) known.delete("was");
   const isHaggled = HAGGLED_OVER.test(said);
   const isOwed = STILL_OWED.test(said);
-  const isTold = isHaggled || known.has("thought");
+  const isTold = isHaggled || isOwed || known.has("thought") || known.has("tried");
   const places = new Set<number>();
   const end = isHaggled || isRunOn ? (isHaggled ? behind : to) : endOf(tokens, at, to, known, isOwed);
   for (let place = isOfPiece ? at : withSubject(tokens, from, isTold); place <= end; place += 1)
@@ -195,7 +210,13 @@ function backFrom(tokens: readonly Tok[], at: number): number {
   return from;
 }
 
-const OF_PRICE = new RegExp(`${HAGGLED_OVER.source}|\\b(?:tag|sticker|price|ask)\\b`);
+/** Said in another word. */
+const COLLECTS = /^(?:i|we|got|received|took|collected)$/;
+
+/** "trunk's 75 sign came down to 65" */
+const OF_TAG = /^(?:tag|sticker|sign|price)$/;
+
+const OF_PRICE = new RegExp(`${HAGGLED_OVER.source}|\\b(?:tag|sticker|sign|price|ask)\\b`);
 
 /** With who says or does it, where that opens what is said: "my sister thought". */
 function withSubject(tokens: readonly Tok[], from: number, isTold: boolean): number {
@@ -203,7 +224,7 @@ function withSubject(tokens: readonly Tok[], from: number, isTold: boolean): num
   const of = tokens[from - 2]?.text ?? "";
   const first = of === "my" || ARTICLES_WIDE.has(of) ? from - 2 : from - 1;
   const opener = tokens[first - 1];
-  return opener === undefined || JOINS_KNOWN.has(opener.text) ? first : from;
+  return opener === undefined || opener.kind === "piece" || JOINS_KNOWN.has(opener.text) ? first : from;
 }
 
 function lastAround(tokens: readonly Tok[], at: number): number {
@@ -228,7 +249,15 @@ function withoutPlaces(tokens: readonly Tok[], sums: readonly SumSaid[]): (Tok |
     return left;
   };
   const ways = [kept(false), kept(true)].filter(({ length }) => length > 0);
-  if (!sums.some(({ isHaggled }) => isHaggled)) return ways;
-  const done = ways.filter((way) => way.some(({ text }) => CHANGED_HANDS.test(text)));
-  return DEALS.flatMap((deal) => done.map((way) => [deal, ...way]));
+  return sums.some(({ isHaggled }) => isHaggled) ? dealtIn(ways, CHANGED_HANDS, DEALS) : ways;
+}
+
+/** Those that say one of these words, as told of a deal. */
+function dealtIn(
+  ways: readonly (readonly (Tok | string)[])[],
+  says: RegExp,
+  deals: readonly string[],
+): (Tok | string)[][] {
+  const done = ways.filter((way) => way.some((token) => typeof token !== "string" && says.test(token.text)));
+  return deals.flatMap((deal) => done.map((way) => [deal, ...way]));
 }

@@ -30,6 +30,8 @@ const MARK = /->|=>|[→≈<>,.;:!?&+*×\-–—@#()~=/$|…%]/uy;
 
 function normalize(text: string): string {
   const lower = text.toLowerCase().replace(/['’‘]/g, "");
+  // "we'd bought it" is no Wednesday, and says what "i'd" does.
+  if (lower === "wed" && text.length > lower.length) return "id";
   // Plain ASCII, nearly always, needs no taking apart of accents.
   return /^[a-z]*$/.test(lower) ? lower : lower.normalize("NFD").replace(/\p{M}/gu, "");
 }

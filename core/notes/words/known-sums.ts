@@ -8,7 +8,7 @@ import { wordSet } from "./words.ts";
 
 /**
  * What a sum of the books may be: "wrote" of a note, "was" of what others asked and "thought" of what somebody would have,
- * which no books know; "between" lies between two prices, "share" is that of one of several, "usual" what is paid else.
+ * which no books know, "tried" of what was offered on the way, "named" of a number right behind its piece, "owing" of what a part came in of; "between" lies between two prices, "share" is that of one of several, "usual" what is paid else.
  */
 export type Known =
   | "listed"
@@ -20,30 +20,43 @@ export type Known =
   | "between"
   | "share"
   | "thought"
+  | "tried"
+  | "named"
+  | "owing"
   | "usual";
 
-export const KNOWN_BY: Readonly<Record<Known, RegExp>> = {
+export const KNOWN_BY: Readonly<Record<Exclude<Known, "named">, RegExp>> = {
   listed:
-    /\b(?:ask(?:ed|ing)?|sought|want(?:ed|ing)|hop(?:ed|ing)|list(?:ed|ing)?|posted|advertised|priced|tagged|marked|tag|sticker|price|originally|original|initially|first|instead|rather than|from|over|under|above|below|than|up (?:for|at)|(?:had|got|have|put) (?:it|them|her|him) (?:\w+ )?(?:at|for)|had num|had an? num|num (?:up |posted |marked )?on (?:it|them)|(?:was|were|been|sat|stood|stuck)(?: \w+)? (?:at )?num|started(?: \w+)? (?:at|with)|haggled|talked|bargained|knocked|beat|too much|the num on the|num piece)\b/,
+    /\b(?:ask(?:ed|ing)?|sought|want(?:ed|ing)|hop(?:ed|ing)|list(?:ed|ing)?|posted|advertised|priced|tagged|marked|tag|sticker|sign|price|originally|original|initially|first|instead|rather than|from|over|under|above|below|than|up (?:for|at)|(?:had|got|have|put) (?:it|them|her|him) (?:\w+ )?(?:at|for)|had num|had an? num|num (?:up |posted |marked )?on (?:it|them)|(?:was|were|been|sat|stood|stuck)(?: \w+)? (?:at )?num|started(?: \w+)? (?:at|with)|haggled|talked|bargained|knocked|beat|too much|the num on the|num piece)\b/,
   cost: /\b(?:(?:i|we|id|wed|ive|weve|had|only|just|originally)(?: had| only| just)* (?:paid|gave|given|spent|sunk|bought)|paid num for|paid num (?:originally|back)|(?:got|bought|picked up|found) (?:it |them |that )?(?:for|at) num|cost|costs|stood (?:me|us)|set (?:me|us) back|ran (?:me|us)|num (?:in|into)(?: it| them| that| total)?$|in (?:it|them) for|num piece)\b/,
   down: /\b(?:deposit|down|already|before|earlier|on top of|added to|plus|put|left|gave|given|(?:her|his|their|the) num)\b/,
   rest: /\b(?:remaining|remainder|rest|balance|other|left|last|final|more|still|extra|another|difference)\b/,
   wrote:
     /\b(?:typed|wrote|written|put|entered|noted|logged|recorded|texted|said|told|hit|pressed|had|keyed|typo|instead of|not)\b/,
-  was: /\b(?:asked|wanted|was|were|started|tag|tagged|sticker|marked|priced|regular|regularly|reg|normal|normally|usual|usually|retails?|originally|original|supposed|meant|should|instead of|new|from|rang|list|ticketed)\b/,
+  was: /\b(?:asked|wanted|was|were|started|tag|tagged|sticker|sign|marked|priced|regular|regularly|reg|normal|normally|usual|usually|retails?|originally|original|supposed|meant|should|instead of|new|from|rang|list|ticketed)\b/,
   between:
     /\b(?:over|under|above|below|less|more|off|short|shy|extra|cheaper|lower|higher|difference|up|minus|on top)\b/,
   share: /\bnum (?:each|apiece|ea|per \w+|an? \w+|for each(?: one)?)\b/,
   thought:
-    /\b(?:thought|reckon(?:s|ed)?|figured?|guess(?:ed)?|bet|hoped|hoping|expect(?:ed|ing)?|dream(?:ed|t)?|(?:could|can|should|would|might) (?:have )?(?:get|got|go|asked?|said|say|fetch|bring|brought)|(?:id|hed|shed|theyd|wed|would|could) have (?:said|asked|put|gone|tried|wanted|guessed|listed|tagged|priced|gotten|got)|(?:id|hed|shed|theyd|wed) (?:say|said|ask|put|go|try))\b/,
+    /\b(?:thought|reckon(?:s|ed)?|figured?|guess(?:ed)?|bet|hoped|hoping|expect(?:ed|ing)?|dream(?:ed|t)?|(?:could|can|should|would|might) (?:have )?(?:get|got|go|asked?|said|say|fetch|bring|brought)|(?:id|hed|shed|theyd|wed|would|could) have (?:said|asked|put|gone|tried|wanted|guessed|listed|tagged|priced|gotten|got)|(?:id|hed|shed|theyd|wed) (?:say|said|ask|put|go|try|do|take))\b/,
+  tried:
+    /\b(?:offer(?:ed|s|ing)?|bid|opened|start(?:ed|ing)|began|countered|said|wanted|tried|lowballed|begged|pushed|asked|asks|came in)\b/,
+  owing: /^of (?:the|his|her|their|that) num\b/,
   usual: /\b(?:usual|usually|normal|normally|regular|last time|last month)\b/,
 };
+
+/** Where haggling ended. */
+export const MET_AT_LAST =
+  /\b(?:landed|settled|met|agreed|shook|compromised|ended up|wound up|split (?:it|the difference)|held|stuck|finally|in the end)\b/;
 
 /** What came off a price. */
 export const COMES_OFF = /\b(?:less|minus|off|under|below|short|shy|cheaper|lower|knocked)\b/;
 
 /** A part of a price that has not been paid. */
 export const STILL_OWED = /\b(?:outstanding|owe[sd]?|owing|due|later|follow|come|still|pending|unpaid)\b/;
+
+/** It is said so, and needs no sum of parts. */
+export const OWES = /\bowe[sd]?\b/;
 
 /** What may stand between the prices of several pieces, told in their order. */
 export const IN_A_ROW =
@@ -78,9 +91,12 @@ export const AROUND_KNOWN = wordSet(
     "chewed worked negotiated brought typed wrote written entered noted logged recorded texted said told hit pressed keyed typo mistake accident slipped " +
     "stupid stupidly wrongly accidentally by_accident by_mistake added plus short shy less cheaper lower higher not " +
     "minus tax taxes sales half ones fives tens twenties bills hand far came come received follow owe owes owed owing outstanding due later pending unpaid until till " +
-    "register receipt rang each apiece per seat works work comes makes altogether together told so difference " +
+    "arrived offered offers offering bid opened countered lowballed begged pushed landed settled met agreed shook compromised split held stuck sign register receipt rang each apiece per seat works work comes makes altogether together told so difference " +
     "thought think thinks reckon reckons reckoned figure figured guess guessed bet would could might expect expected expecting dream dreamed dreamt says say said never try tried gone go gotten top fetch bring brought fetched",
 );
+
+/** We were paid: beside what it is listed at. */
+export const GOT_FOR_IT = /\b(?:got|took|accepted|settled|ended up with|landed)\b/;
 
 /** Something changed hands. */
 export const CHANGED_HANDS =

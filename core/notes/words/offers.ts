@@ -93,7 +93,7 @@ const WAYS: readonly string[] = [
   // "she bargained the dresser to 150 and paid by transfer"
   `${BUYER} ${BEATS} (?:(?:the|my|our) )?P${DOWN}+ \\$${THEN}`,
   // "my husband got talked down on the hutch to 210, it's loaded and paid"
-  `(?:P , )?(?:${OURS} )?(?:got|was|were) ${BEATS}${DOWN}*${OF_PIECE}?${DOWN}* \\$${OF_PIECE}?${THEN}`,
+  `(?:P , )?(?:(?:i|we|${OURS}) )?(?:got|was|were) ${BEATS}${DOWN}*${OF_PIECE}?${DOWN}* \\$${OF_PIECE}?${THEN}`,
   // "down to 150 he talked me, paid cash"
   `down to \\$ ${BUYER} ${BEATS} ${OURS}${OF_PIECE}?${THEN}`,
   // "told a man 30 and it's yours, and he paid up"
@@ -108,16 +108,20 @@ const WAYS: readonly string[] = [
   `(?:(?:the|my) )?P (?:now )?(?:live|lives|sit|sits|stand|stands|found|have|has)(?: [a-z]+){1,6} , got \\$(?: for (?:the )?(?:pair|two|both|lot|P|it|them))?(?: M)?`,
 ];
 
-export const SOLD_THERE = new RegExp(`^(?:${WAYS.join("|")})$`);
-
-/*
- * "Armoire sold 300, 250 received, 50 to follow Monday": a price, what came of it and what is to come, which make it together. A day is "D".
- */
-const OF_PRICE =
-  "(?: (?:,|received|got|paid|in|hand|came|cleared|M|now|so|far|today|already|here|and|the|he|she|they|gave|me|us|have|of|it|other|balance|rest|another|remaining|still|with|then|is|was|sold|for|at))*";
-export const SOLD_IN_PARTS = new RegExp(
-  `^(?=.*(?:sold|gone|went))(?:sold ,? ?)?(?:the )?P${OF_PRICE.replace("received", "is|went|gone|received")} \\$${OF_PRICE} \\$${OF_PRICE} \\$(?: (?:to|come|comes|follow|follows|following|due|coming|outstanding|owed|owing|later|still|be|paid|till|until|on|by|next|week|month|D|M|is|left|go|pay|in|from|him|her|them|soon|payday|more))+$`,
+/** The price is beaten down, and nothing says that it was paid: "talked me down to 150 on the desk but hasn't paid". */
+export const BEATEN_DOWN = new RegExp(
+  `^(?:P , )?(?:(?:${BUYER} )?${BEATS} ${OURS}|(?:(?:i|we|${OURS}) )?(?:got|was|were) ${BEATS})${DOWN}+${OF_PIECE}?${DOWN}* \\$${OF_PIECE}?(?: (?!P|\\$)\\S+)*$`,
 );
+
+/** A price that we named, and a deposit of which nobody says how much: "quoted him 165 and he left a deposit". */
+export const TOLD_AND_HELD =
+  /^(?:P , )?(?:i |we )?(?:told|quoted|said|offered|agreed|settled)\b(?:(?!\$).)* \$(?! (?:deposit|down)\b)(?:(?!\$).)* (?:deposit|down payment)\b(?:(?!\$).)*$/;
+
+/** It is not through: it may wait for the buyer. */
+export const NOT_THROUGH =
+  /\b(?:hasnt|havent|not|no|yet|unpaid|pays|pay|will|coming|comes|back|later|hold|deposit|down payment|if|when|tomorrow|D)\b/;
+
+export const SOLD_THERE = new RegExp(`^(?:${WAYS.join("|")})$`);
 
 /** "paid him 50 up front for the wingback": money of ours, for work on a piece, or for another. */
 export const PAID_AHEAD =
@@ -139,7 +143,8 @@ export const PAID_THERE = wordSet(
 export const TELLS_DEAL: ReadonlySet<string> = new Set([
   ...PAID_THERE,
   ...wordSet(
-    "gave slipped advanced sold gone said told says agreed caved fine ok okay alright right settled sure with",
+    "talked haggled bargained knocked beat beaten argued chewed wore worn whittled nagged " +
+      "quoted gave slipped advanced sold gone said told says agreed caved fine ok okay alright right settled sure with",
   ),
 ]);
 
