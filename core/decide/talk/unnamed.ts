@@ -5,6 +5,7 @@ import { agreedPriceOf, listPriceOf } from "../../books/shares.ts";
 import { type Cents, show } from "../../money.ts";
 import { isSetName } from "../../notes/mentions/furniture.ts";
 import type { Mention, Reading } from "../../notes/reading.ts";
+import { CAME_OF_IT } from "../../notes/words/known-sums.ts";
 import { PIECE_PARTS } from "../../notes/words/parts.ts";
 import { THE_SET } from "../../notes/words/pieces.ts";
 import { saysAny, wordsIn } from "../../notes/words/words.ts";
@@ -46,13 +47,11 @@ export function soldAtAsking(reading: Reading, desk: Omit<Desk, "confirmed">): R
 
 /** "paid 90, still owes 20" of what is listed at 110: what was paid is no price. */
 export function paidAndOwed(reading: Reading, desk: Omit<Desk, "confirmed">): Reading {
-  if (reading.kind !== "sell" || !reading.owed || !IS_PAID.test(reading.text)) return reading;
+  if (reading.kind !== "sell" || !reading.owed || !CAME_OF_IT.test(reading.text)) return reading;
   const asked = askingPriceOf(reading, desk, listPriceOf);
   const isBoth = asked !== null && asked.price === (reading.price ?? 0) + reading.owed;
   return isBoth ? { ...reading, price: asked.price } : reading;
 }
-
-const IS_PAID = /\b(?:paid|gave|got|handed|put|brought|received|dropped)\b/i;
 
 /** What the pieces of a sale are to bring together, named or spoken of; null where they are not, or are not sure. */
 function askingPriceOf(

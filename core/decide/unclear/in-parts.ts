@@ -3,7 +3,7 @@ import type { Cents } from "../../money.ts";
 import type { Mention, Reading } from "../../notes/reading.ts";
 import type { Summed, SumSaid } from "../../notes/second-look/known-sums.ts";
 import { isWholeNote } from "../../notes/unclear.ts";
-import { IN_A_ROW, PART_OF_ONE } from "../../notes/words/known-sums.ts";
+import { IN_A_ROW, PAID_BY, PART_OF_ONE } from "../../notes/words/known-sums.ts";
 import { byNumbers, mentionsOf } from "../pieces/mentioned.ts";
 import { toldOf } from "./equations.ts";
 import { type Case, piecesOf, type Telling } from "./sums-on-books.ts";
@@ -65,8 +65,6 @@ function isOneSum(reading: Reading, sums: readonly SumSaid[], of: Telling): bool
     sums.every(({ said }) => PAID_BY.test(said)) || goingPrice(of.desk.books, piecesOf(reading, of)) === total
   );
 }
-
-const PAID_BY = /\b(?:cash|check|cheque|card|transfer)\b/;
 
 const isAt = (reading: Reading, price: Cents): boolean =>
   (reading.kind === "sell" || reading.kind === "list" || reading.kind === "buy") && reading.price === price;

@@ -58,6 +58,12 @@ export const STILL_OWED = /\b(?:outstanding|owe[sd]?|owing|due|later|follow|come
 /** It is said so, and needs no sum of parts. */
 export const OWES = /\bowe[sd]?\b/;
 
+/** How a part was paid. */
+export const PAID_BY = /\b(?:cash|check|cheque|card|transfer)\b/;
+
+/** What came of a price, which is hardly the whole of it where the rest is owed. */
+export const CAME_OF_IT = /\b(?:paid|gave|got|handed|put|brought|received|dropped|took)\b/i;
+
 /** What may stand between the prices of several pieces, told in their order. */
 export const IN_A_ROW =
   /^(?:(?:one|the|an?|first|second|other|another|for|at|num|brought|fetched|went|got|sold|was) ?)*$/;
