@@ -49,8 +49,6 @@ export const BESIDE = rowsOf<OwnerEffect>({
   "name: sold desk to the dresser lady 60": `to|for|from|with <art>? [<piece> ${FOLK}]`,
   "name: sold dresser to the guy who bought the desk 60":
     "<person> [who|that|with|whod <word>? <art>? <piece>]",
-  "word: sold it for list, card":
-    "<sell> … [for|at full|my|the|our* list|list_price|listing_price|asking|asking_price|full_price|full_ask|ask|what_i_asked] !$",
   // What a stream costs is no income.
   "cost: workshop ticket 50":
     "[<stream> cost|costs|order|ticket|tickets|art|supplies|fee|fees|signup|registration|materials|booth|table] <art>? $",

@@ -62,8 +62,6 @@ export const BUYERS = rowsOf<OwnerEffect>({
     "[offered|offers] <art>? $ … <art>? i|we|ive|so|and|just* took|take|accepted|said_ok|said_yes|said_okay|said_sure|said_deal|agreed",
   "sold: guy offered 70 for the bench and i took it":
     "<plain>|offered … $ … [,|and|so|but|.* i|we took|take|accepted|said_ok|said_yes|said_okay|said_sure|said_deal|agreed it|that|the_deal|to_it|him_up_on_it*] !on|<time>",
-  "sold: talked me down to 130 on the desk, took it":
-    "me|us … $ … [,|and|so|but|.|then* he|she|they|guy|lady|i|we|buyer? took|bought|grabbed|said_ok|said_yes|agreed it|that|the_deal|to_it*] <art>? <piece>? ;",
   "sold: wardrobe picked up and paid for, 140": "<piece> [picked_up|collected|fetched and|& paid|paid_for]",
   "sold: desk picked up this morning, full 150 by transfer":
     "^ <art>? <piece> was|got|is|just* [picked_up|collected|fetched|carried_away|carried_off|hauled_off|driven_off|loaded_up|loaded] <day>|<word>? <word>? ,|.|-|!? <art>? full <word>? $",

@@ -63,8 +63,6 @@ const ROWS = rowsOf<ChatterEffect>({
     "[and|so? thats|that_is|thats_it|that_was all|it|everything|the_lot? for|from now|today|tonight|me|us?] ;",
   "chat: hutch is now 225, too many lowballers": "^ [too|so many|much !$ <any> <word>?] ;",
   "chat: went to the dump, fee 12, tossed the recliner": "^ [i|we? went_to_the_dump|went_to_dump] ,|.|and",
-  "chat: wife found a buffet for 90 and i fell in love":
-    "^ [i|we just|totally|really|instantly|kinda? fell|fell_in_love in_love|in? love? with? it|this|them|her?] ;",
   // How it went, and why something was needed.
   "chat: 2h on the crib, way longer than i thought":
     "^ [it? took|ran|was? way|much|a_lot|lot|a_bit|bit|far|a_little|little* longer|more|less|faster|quicker|harder|shorter|easier|heavier|worse|better than i|we|it? thought|expected|planned|figured|hoped|bargained_for] ;",

@@ -120,8 +120,6 @@ export const COUNTS = rowsOf<NumberEffect>({
     "[as_agreed|as_we_agreed|like_we_agreed|what_we_agreed_on|for_what_we_agreed|for_what_we_agreed_on|at_the_agreed_price|for_the_agreed_price|at_the_price_we_agreed_on] !$",
   "passing: both sold! lamp 25, mirror 40": `^ [${ALL_TOLD}] are|were|have|got? <sell>|<list>|up|posted now|today|yesterday|finally? ,|:|-|!|. <art>? <trait>* <piece> for|went_for|at|@? $`,
   "passing: those two are up now, 185 for the dresser and 150 for the desk": `^ [${ALL_TOLD}] are|were|have|got? <sell>|<list>|up|posted now|today|yesterday|finally? ,|:|-|!|. $ for|on <art>? <trait>* <piece>`,
-  "passing: two things sold today, desk 90 and lamp 20":
-    "^ [# things|pieces|items|of_them] <sell>|<~buy>|<list>",
   "passing: dresser: finished. desk: started.": "^ <art>? <piece> [:] <~finish>|<~start>|<~sell>|<~list>",
   "passing: sanded for like an hr on the desk": "[for? like|bout|abt] <time>",
   "passing: free desk off the curb, one leg broke":

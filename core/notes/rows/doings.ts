@@ -38,14 +38,8 @@ export const DOINGS = rowsOf<ChatterEffect>({
   "chat: might be getting sick, sold the crib 40":
     "[think|might|may|could|must|im|feel be|im|i|like? coming_down_with|getting|catching something|a_cold|the_flu|sick|old|too_old|soft]",
   // Losses, falls and gifts of the day.
-  "chat: almost fell asleep, sold the crib 40":
-    "[almost|nearly|about? fell|falling|dozed|nodded|drifted|passed asleep|to_sleep|off_to_sleep|out_cold] ;",
-  "chat: nearly cried, sold the crib 40":
-    "[almost|nearly|about|just_about cried|died|fainted|tripped|fell|fell_over|fell_out|melted|froze|drowned|choked|dropped_my_coffee|dropped_my_phone|killed_me|killed_my_back|did_me_in|broke_my_back|broke_my_toe|cost_me_a_toe] ;",
   "chat: got the kids to bed, sold the crib 40":
     "^ [i|we|just|finally? put|putting|got|getting|tucked <art>? kids|kid|baby|babies|twins|toddler|dog|dogs|little_one|girls|boys down|in|to|up|off|out|to_bed|to_sleep|to_school|for_a_nap|for_the_night|on_the_bus|fed|bathed|dressed|early|already*] ;",
-  "chat: stuck in traffic, sold the crib 40":
-    "^ [i|we|im|was|just|finally|stayed|woke|waking|got|getting|been|stuck|caught|up|home am|been|was|got|stayed|woke|stuck|caught|all|really|so* up|home|in_traffic|in_the_rain|at_a_train|at_the_light|at_work|soaked|drenched|stuck|sunburned|sunburnt|rained_on|snowed_in|sick|a_late_start|an_early_start|no_sleep|too_much_sun|some_sun|lucky|carried_away|distracted|sidetracked|turned_around|caught early|late|at_dawn|with_the_sun|before_dawn|all_night|in_traffic|in_the_rain|in_a_storm|in_a_downpour|in_the_snow|from_work|from_church|with_the_baby|again|today|tonight|for_hours|behind_a_tractor|at_a_train|at_the_light*] ;",
   "chat: my phone died at the worst moment, sold the crib 40":
     "^ [my|our|the phone|battery|internet|wifi|tv|computer|laptop|car|oven|fridge|washer|dryer|furnace|ac|air_conditioner|power|alarm|radio|mower just|almost|has|is? died|quit|froze|crashed|broke|went_out|dead|out|on_the_fritz|wont_start|wont_charge|acted_up|acting_up|conked_out|blew_up|kept_ringing|kept_buzzing|rang|went_off at_the_worst_moment|at_the_worst_time|again|on_me|this_morning|halfway|today|all_day?] ;",
   "chat: had coffee with my sister, sold the crib 40":
@@ -72,7 +66,6 @@ export const DOINGS = rowsOf<ChatterEffect>({
   "chat: can i just say, sold the crib 40":
     "[can_i_just|can_i|let_me_just|i_just_want_to|just_wanna|just_want_to|have_to|gotta say|brag|vent|add] ;",
   "chat: in other news, bought a crib 24": "^ [in other|local|related|unrelated|happier|better|sad news] ;",
-  "chat: reminder to self, the crib is listed at 60": "^ [reminder|note|memo|notes to self|me|us|myself] ;",
   "chat: note to the bot i drove 38 miles for the crib":
     "^ [quick|little? reminder|note|memo|notes|message to|for the? bot|bought|self|ledger|books|record|file that?]",
   "chat: let me see i spent 19.80 on primer":

@@ -110,8 +110,6 @@ export const ELSEWHERE = rowsOf<TurnEffect>({
     "^ i|we|just* <labor>|fixed|repaired|restored|refinished|redid|painted [my|our own <piece>|<word>]",
   "other: refinished our dining table at home": "^ i|we|just* <labor> [my|our <any> <any>? at_home]",
   "doubt: hung shelves at home, brackets 14": "^ <word>|<labor> … at_home ,|-|.* [<supply> $]",
-  "doubt: fixed my own table, glue 6":
-    "^ i|we|just* <labor>|fixed|repaired my|our own? <piece> own|at_home|,|-|.* [<supply> $]",
   "doubt: spent 35 on dog food":
     "<~buy>|spent|paid|dropped|blew $ [on|for|at] <art>? groceries|dog_food|cat_food|pet_food|dog|cat|lottery_tickets|scratch_offs|dinner|kids|school_supplies|diapers",
   "doubt: paid the babysitter 40":

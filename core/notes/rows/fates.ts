@@ -27,8 +27,6 @@ export const FATES = rowsOf<OwnerEffect>({
     "^ <art>? <piece> [is|was|just|still|has|been* isnt|aint|not|wasnt|hasnt|wont|never|doesnt moving|moved|selling|sell|budging|budge|sold|gone|move|going_anywhere|getting|gotten|had|seem_to_sell any|much|many|a|no? looks|bites|interest|messages|attention|offers|action|calls|views|traction|love|luck? yet|at_all|fast? so|,|.|;|and|-] !!<piece>|<supply>|<time>|<miles>|<sell>|<buy>|<~buy> … $",
   "word: put 50 from the desk sale on the loan":
     "<pay>|paid|sent|put|threw|rolled|moved … $ [of|from|out_of <art>|my|our|that|this? <piece>? profit|profits|money|cash|proceeds|sale|sales|earnings] to|on|toward|towards|at|into|straight|straight_to … loan",
-  "word: desk profit 120 straight to the loan":
-    "^ [<art>|my|our? <piece>? profit|profits|money|cash|proceeds|sale|sales] ,? $ ,? went|goes|to|on|straight|straight_to|toward|towards|all* … loan",
   "word: threw the desk money, 120, at the loan":
     "^ threw|put|sent|rolled|paid [<art>|my|our? <piece>? profit|profits|money|cash|proceeds|sale|sales] ,? $ … loan",
   "word: wife wants the hutch so its ours now":

@@ -1,4 +1,4 @@
-import { BODY, FEELS, LIKED, REFRESHED } from "../words/chatter.ts";
+import { BODY, FEELS, LIKED } from "../words/chatter.ts";
 import type { ChatterEffect } from "./doings.ts";
 import { rowsOf } from "./row.ts";
 
@@ -6,8 +6,6 @@ import { rowsOf } from "./row.ts";
 export const FEELINGS = rowsOf<ChatterEffect>({
   "chat: grandma would have loved this one, sold the crib 40": `[<art>? <kin>|<person> would|wouldve|wouldnt have|of? so|just|really|absolutely? ${LIKED} <art>? this|that|it|these|those|me|over|for? one|piece|thing|find|color|it?]`,
   "chat: i could cry, trashed the crib": `^ [i|we could|can|might|may|would|should|wanna|want_to|just? have|of|just|about|still? ${FEELS} >] ;`,
-  "chat: could use a nap, sold the crib 40": `[could|can|would|sure|really|honestly use|kill_for|go_for|do_with <art>? more|hot|cold|strong|long|good|nice|big|second|stiff* ${REFRESHED}]`,
-  "chat: need a nap, sold the crib 40": `^ [i|we? still|really|so? need|needed|want|wanted <art>? more|hot|cold|strong|long|good|nice|big|second|stiff* ${REFRESHED} now|after_that|so_bad|badly|desperately?] ;`,
   "chat: cant feel my arms, sold the crib 40":
     "[cant|couldnt|cannot be_happier|be_prouder|be_more_pleased|be_any_happier|be_prouder_of_this_one|be_happier_with_it|be_prouder_of_it|be_prouder_of_myself|complain|sleep|resist|stop_smiling|stop_laughing|stop_sneezing|stop_looking|stop_staring|keep_up|keep_my_eyes_open|feel_my_arms|feel_my_legs|feel_my_hands|feel_my_feet|feel_my_fingers|feel_my_back|breathe|care_less|agree_more|think_straight|see_straight|get_warm|get_enough|win_them_all|beat_that|help_myself|move|stand_up|hear_myself_think|wait_for_bed|wait_for_spring|wait_for_summer|wait_for_dinner|stop_coughing|stop_yawning|stop_crying|stop_grinning|stop_humming|stop_shivering from|from_all_the|with|all_the|because_of? <art>? <new>|<plain>|<opinion>*] ;",
   "chat: cant believe i got 40 for the crib":

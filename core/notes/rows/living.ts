@@ -3,8 +3,6 @@ import { rowsOf } from "./row.ts";
 
 /** What goes on around a deal: at home, at work and on the way, what others say of us, what it all was like. */
 export const LIVING = rowsOf<ChatterEffect>({
-  "chat: we are keeping the rocker, the baby will only nap in it":
-    "^ [<art>? cat|dog|puppy|kitten|baby|toddler|kid|kids|grandkids|<kin> will|wont|ll|would|can only|never|always|just? >] ;",
   "chat: the crib is done finally, glitter everywhere":
     "[,|and|.|!* <art>? <word> <word>? everywhere|all_over|all_over_the_place|all_over_everything|all_over_me <word>?] ;",
   "chat: the 45 for the crib just came, she remembered":

@@ -21,8 +21,6 @@ export const NEEDS = rowsOf<TurnEffect>({
     "[<stream> was|got|is|were|has_been cancelled|canceled|called_off|postponed|rained_out ,|so|and? no? $?]",
   "word: daybed came back bc it wouldnt fit upstairs, gave em 140 back":
     "<retire>|<refund>|back … [,|-|bc|because|since|cause|as? it|they|that|he|she? didnt|wouldnt|doesnt|did_not|would_not|couldnt fit|match|work|go_with|like|want|need it|them|anything|her|his|the|up|down? <word>?]",
-  "word: keeping the quilt rack, its too pretty to sell":
-    "<retire> … [,|-|cause|because|bc|since? its|it_is|theyre|it|they was|were|is|are? just|way? too <opinion>|<trait>|<plain>|<new> to sell|part_with|let_go|give_up]",
   "word: sold both end tables to a stager, 95, she wants more stuff like that":
     "<sell> … [,|and|but|.? he|she|they wants|want|wanted|asked_for|would_like|is_looking_for more|others|another|other stuff|things|pieces|of|like|that|those|these|this|them|it*]",
   "word: boosted the armoire listing for 7 and somebody messaged already":
@@ -43,7 +41,6 @@ export const NEEDS = rowsOf<TurnEffect>({
   // Things said of needs that take nothing from the fact before them.
   "word: finished desk needs photos":
     "<~finish> <art>? <piece> [needs|need|gonna|going_to|will|ill|want_to|plan_to <word>* <word>]",
-  "word: had to toss the crib": "[had_to|ended_up_having_to] <retire>|<reprice>|<refund>",
   "word: sold desk 90 no problem":
     "[no rush|hurry|worries|problem|problems|issues|issue|haggling|haggle|questions|drama|biggie|complaints|regrets|big_deal|fuss|luck]",
   "word: bought a bed frame 35 nothing wrong with it":

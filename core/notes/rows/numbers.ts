@@ -34,8 +34,6 @@ const ROWS = rowsOf<NumberEffect>({
   // "bought trunk 20, finished it, listed it 70" is a listing of ours.
   "beside: had the bench up for 60 and it went for 50":
     "had <art>? <piece> [listed|up|posted|priced|tagged|marked at|for? $] ,|but|and? it|they? sold|went",
-  "beside: dresser was listed at 200, sold for 175":
-    "<piece> [was|were|is listed|up|posted|priced|tagged|marked at|for? $] ,|but|and* it|they? sold|went",
   "beside: bought desk 50, they had it listed 80":
     "<~buy>|<~sell>|got|paid … [was|were|they|he|she|had was|were|had? it? listed at|for|it? $]",
   "beside: bought desk listed at 80 for 50": "<~buy>|<~sell>|got <art>? <piece> [listed at|for $]",

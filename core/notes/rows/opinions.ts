@@ -33,8 +33,6 @@ export const OPINIONS = rowsOf<ChatterEffect>({
     "[instead of sleeping|resting|napping|cooking|cleaning|church|laundry|dinner|lunch|tv|watching_tv|studying|relaxing|going_out|going_to_bed|doing_dishes|doing_laundry]",
   "chat: lost power, sold the crib 40":
     "^ [i|we|just? lost power|internet|wifi|my|our|track|sleep|weight|an_hour voice|mind|keys|glasses|temper|patience|appetite|marbles|way|of_time|over_it|again|today|last_night?] ;",
-  "chat: the team lost again, sold the crib 40":
-    "^ [<art>? team|boys|girls|home_team|kids_team won|lost|played|tied again|today|tonight|last_night|in_overtime|big?] ;",
   // Opinions that sound like doubts.
   "chat: finished the bench i think it turned out great": `[i|we? think|thought|reckon|bet|figure it|they|that|she|he|this|its|theyre|hes|shes turned_out|came_out|come_out|looks|look|looked|is|was|are|were|feels? so|really|pretty|very|just|too|quite|real|absolutely* ${JUDGED}]`,
   "chat: sold the crib 40, not bad if i say so myself":
@@ -55,8 +53,6 @@ export const OPINIONS = rowsOf<ChatterEffect>({
     "[pics|photos|pictures|photo|pic are|were|all? taken|done|snapped|shot|edited|up|uploaded|ready|took_forever] ;",
   "chat: got the last coat on and the hutch is done":
     "[finally|just? got|put|slapped|brushed|rolled|laid the|a? last|final|second|third|top|clear* coat|coats on? finally|today?] and|,|so … <~finish>",
-  "chat: spent my lunch break sanding the nightstand 35 min":
-    "[spent|used|gave_up my|the|our whole|entire? lunch|coffee|nap|tea? break|hour|time|lunch_hour|naptime|morning|evening|afternoon|day|night|saturday|sunday] <labor>",
   // Thanks, cries and openers.
   "chat: big thanks to my neighbor for telling me, sold the crib 40":
     "^ [big|many|huge|special|lots_of|a_million|so_much? thanks|thank|shoutout|shout_out|kudos|hats_off|bless|god_bless to|for|you|the|my|our|her|his|him|them > about_it|about_this|about_that|about_them?] ;",
@@ -66,8 +62,6 @@ export const OPINIONS = rowsOf<ChatterEffect>({
     "[i|we|im|i_am|am? happy|glad|pleased|proud|sorry|sad|thrilled|excited|delighted|ashamed|embarrassed|honored|relieved|here|regret|hate|loath|pains_me|grieves_me to report|say|announce|tell_you|share|admit|confess|inform_you|let_you_know that?]",
   "chat: i must say, sold the crib 40": "^ [i_must|must|i_have_to|i_gotta say|admit|confess that?]",
   "chat: well, i never! the crib sold for 40": "^ [well|why|oh? i_never] ,|.|!|;",
-  "chat: funny how things work out, sold the crib 40":
-    "^ [funny|weird|crazy|strange|wild|nuts|amazing|life how_that_works|how_it_works_out|how_things_work_out|how_things_go|how_life_works|old_world|small_world|story|day] ;",
   "chat: new hardware makes such a difference on the buffet, 52":
     "[makes|made|make|making such|all|quite|a|the|huge|big|my|her|his|our* difference|day|week|morning|weekend]",
   "chat: its hot as blazes, sold the crib 40":

@@ -24,8 +24,6 @@ export const PARTS = rowsOf<OwnerEffect>({
   "part: bought base of a dresser 20": "[<part> <part>? of|off <art>? <piece>] !<~finish>",
   "supply: bought seat for chair 20":
     "<~buy>|<spend>|got|paid|ordered <art>? [<trait>|<plain>|<opinion>|replacement|new|used|spare|matching|extra|some|more* <part> <part>?] for|to|on <art>? <piece>",
-  "supply: bought a new shade for it 14":
-    "<~buy>|<spend>|got|ordered|needed <art>? [<trait>|<plain>|<opinion>|replacement|new|used|spare|matching|extra|some|more* <part>|<spare> <part>?] for it|them",
   "supply: fresh shade was 12":
     "^ i|we? <~buy>|ordered|needed|installed|put|added? <art>|some|#? [new|fresh|replacement|spare <part> <part>?] ,|was|were|for|at|cost|came_to|ran* $",
   "part: replaced the shade, 12": "^ i|we? [replaced <art>? <part> <part>?] ,|for|was* $",
