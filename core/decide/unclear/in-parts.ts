@@ -3,7 +3,7 @@ import type { Cents } from "../../money.ts";
 import type { Mention, Reading } from "../../notes/reading.ts";
 import type { Summed, SumSaid } from "../../notes/second-look/known-sums.ts";
 import { isWholeNote } from "../../notes/unclear.ts";
-import { IN_A_ROW, PAID_BY, PART_OF_ONE } from "../../notes/words/known-sums.ts";
+import { IN_A_ROW, PAID_BY, PART_OF_ONE, SO_MANY_AT } from "../../notes/words/known-sums.ts";
 import { byNumbers, mentionsOf } from "../pieces/mentioned.ts";
 import { toldOf } from "./equations.ts";
 import { type Case, piecesOf, type Telling } from "./sums-on-books.ts";
@@ -30,6 +30,7 @@ function saidBeside({ kind }: Reading, out: readonly SumSaid[]): { costSaid?: tr
 /** "two came, 14 and 6, 20 in all": as many parts as pieces are the price of each; null where they are not. */
 export function eachInOrder(told: readonly Reading[], of: Case): Reading[] | null {
   const [reading, ...others] = told;
+  if (reading && SO_MANY_AT.test(reading.text)) return null;
   const parts = of.out.filter((sum) => toldOf(sum, of.kept, of.out) === "part");
   if (!reading || others.length > 0 || parts.length < 2 || !isAt(reading, of.kept[0]!.cents)) return null;
   const isOfOne = parts.some(({ said, isOwed }) => isOwed || PART_OF_ONE.test(said));
@@ -43,7 +44,8 @@ export function eachInOrder(told: readonly Reading[], of: Case): Reading[] | nul
 export function inParts(text: string, summed: Summed, of: Telling): Reading[] | null {
   const { sums, isRow } = summed;
   const behind = sums.slice(1);
-  const isInOrder = isRow && behind.every(({ said, isOwed }) => !isOwed && IN_A_ROW.test(said));
+  const isInOrder =
+    isRow && !SO_MANY_AT.test(text) && behind.every(({ said, isOwed }) => !isOwed && IN_A_ROW.test(said));
   const isOfOne = isRow && behind.every(({ said, isOwed }) => isOwed || PART_OF_ONE.test(said));
   const total = sums.reduce((sum, { cents }) => sum + cents, 0);
   for (const rest of isInOrder || isOfOne ? summed.asOne(total) : []) {

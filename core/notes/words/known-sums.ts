@@ -112,3 +112,7 @@ export const CHANGED_HANDS =
 export const JOINS_KNOWN = wordSet(
   ", ; - . and but so though tho although because cause cuz since when while after yet then even",
 );
+
+/** "two at 20 each and one at 25": so many at a price, and no price by itself. */
+export const SO_MANY_AT =
+  /\b(?:each|apiece|a piece|(?:one|two|three|four|five|six|[1-9]) (?:at|for) (?:\$|\d))/i;
