@@ -32,7 +32,7 @@ export const FILLER: readonly string[] = phrases(`
   got_round_to went_ahead_and stopped omg my our i ive im we weve me us this these those is are was were
   be been am has have had of and also then there here already still earlier in with w by on at from to for
   as up out did do does some total altogether together all all_in in_all all_told only even myself
-  ourselves all_good all_square woot thank_god thank_goodness thank_heavens thankfully bruh lesgo lets_go lets_goo
+  ourselves all_good all_square were_square we_are_square woot thank_god thank_goodness thank_heavens thankfully bruh lesgo lets_go lets_goo
   lets_gooo lets_goooo gooo smh sheesh yess yesss geez gosh amen hallelujah yolo whoop whoop_whoop booyah
   cha_ching chaching ka_ching kaching my_bad whew ugh dang man_oh_man btw note log add update price cost
   costs costing worth amount sum value it its them that thats one ones too again right_now now obo firm
