@@ -87,8 +87,10 @@ const HOLD_ENDED = phrases(
 const HOLD_TAKEN = phrases(
   "released release releasing lifted lift lifting removed removing ended end ending cancelled canceled canceling cancelling let_go_of cancel remove",
 );
-const GAVE = ["gave", "handed", "mailed", "posted", "wired"];
 const HOLD_TAKEN_OFF = ["took", "take", "taking", "taken"];
+
+/** How a deposit goes back, before "deposit back". */
+const GAVE = ["gave", "handed", "mailed", "posted", "wired"];
 
 /** That somebody wants a piece no more. */
 const WANT_NO_MORE = phrases(

@@ -9,7 +9,7 @@ import type { Desk } from "../decision.ts";
 import { ever, here } from "../pieces/fits.ts";
 import { foundBy } from "../pieces/match.ts";
 import { byNumbers } from "../pieces/mentioned.ts";
-import { type Dealt, dealtIn, knownIn } from "./dealt.ts";
+import { type Dealt, dealtIn } from "./dealt.ts";
 import { isAnother } from "./whom.ts";
 
 /*
@@ -25,7 +25,7 @@ export function byDeal(
 ): Reading[] | null {
   if (desk.books.pieces.size === 0 || text.includes("#") || !readings.every((reading) => isOpen(reading)))
     return null;
-  const dealt = dealtIn(text, knownIn(desk.books), desk.today);
+  const dealt = dealtIn(text, desk.books, desk.today);
   if (!dealt || (dealt.deals.size === 0 && !dealt.laments) || dealt.sums.some(({ each }) => each))
     return null;
   // What it was read as for a reason stays so, but where the words of that reason are those of a deal.
@@ -121,7 +121,8 @@ function toldOf(dealt: Dealt, pieces: Pieces, desk: Omit<Desk, "confirmed">): ob
   const { books } = desk;
   const { deals, method, date, until, known, who } = dealt;
   const says = (...any: Deal[]): boolean => any.some((each) => deals.has(each));
-  const at = { ...(method === undefined ? {} : { method }), ...(date === undefined ? {} : { date }) };
+  const paidBy = method === undefined ? {} : { method };
+  const at = { ...paidBy, ...(date === undefined ? {} : { date }) };
   const isHere = pieces.every(({ gone }) => gone === null);
   const going = goingPrice(books, pieces);
   const [sum, ...more] = sumsOf(dealt, pieces, going, desk);
@@ -138,10 +139,7 @@ function toldOf(dealt: Dealt, pieces: Pieces, desk: Omit<Desk, "confirmed">): ob
     // Another than who left the deposit: what becomes of that is asked.
     if (known === undefined && pieces.some(({ hold }) => isAnother(who, hold!.buyer))) return null;
     const rest = ofHeld(dealt, pieces, sum, more, going);
-    return (
-      rest &&
-      (rest.kind === "sell" ? { ...rest, ...at } : { ...rest, ...(method === undefined ? {} : { method }) })
-    );
+    return rest && { ...rest, ...(rest.kind === "sell" ? at : paidBy) };
   }
   if (pieces.some(({ hold }) => hold !== null)) return null;
   const isGone = says("goes", "takes", "full", "gives");
@@ -154,14 +152,7 @@ function toldOf(dealt: Dealt, pieces: Pieces, desk: Omit<Desk, "confirmed">): ob
     const whole = agreed ?? going;
     if (more.length > 1 || (whole !== null && deposit > whole * DEPOSIT_MOST)) return null;
     const put = { deposit, ...(agreed === undefined || agreed === going ? {} : { agreed }) };
-    return {
-      kind: "hold",
-      ...put,
-      ...by,
-      ...(method === undefined ? {} : { method }),
-      ...(date === undefined ? {} : { date }),
-      ...(until === undefined ? {} : { until }),
-    };
+    return { kind: "hold", ...put, ...by, ...at, ...(until === undefined ? {} : { until }) };
   }
   if (says("puts", "rest", "more", "half") || (says("held") && !says("goes")) || more.length > 0) return null;
   // Money that came, and a piece that went, are told without a buyer; one that was taken may be another that we got.

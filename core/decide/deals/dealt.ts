@@ -37,7 +37,7 @@ import { tellsOf } from "../../notes/words/telling.ts";
  */
 
 /** The names on the books by which a message is read. */
-export interface Known {
+interface Known {
   buyers: readonly string[];
   /** The pieces that a word tells from all others that are here. */
   byWord: ReadonlyMap<string, readonly number[]>;
@@ -58,7 +58,6 @@ export interface Dealt {
   /** Somebody did it: told ahead of what was done, or with whom the money came to. */
   isTheirs: boolean;
   isOurs: boolean;
-  isIt: boolean;
   method?: string;
   date?: Day;
   until?: Day;
@@ -78,10 +77,11 @@ interface Word {
 }
 
 /** What a message tells of a deal; null where a word of it says anything else. */
-export function dealtIn(text: string, known: Known, today: Day): Dealt | null {
+export function dealtIn(text: string, books: Books, today: Day): Dealt | null {
   const tokens = heard(text);
   const words = tokens && wordsOf(tokens);
   if (!words || words.length > WORDS_MAX) return null;
+  const known = knownIn(books);
   const dealt: Dealt = {
     deals: new Set(),
     sums: [],
@@ -90,7 +90,6 @@ export function dealtIn(text: string, known: Known, today: Day): Dealt | null {
     isSomebody: false,
     isTheirs: false,
     isOurs: false,
-    isIt: false,
     saysBack: false,
     complains: false,
     laments: false,
@@ -122,6 +121,13 @@ function wordsOf(tokens: readonly Tok[]): Word[] {
   return words;
 }
 
+/** So many words from a place on, or as many as there are. */
+const phraseAt = (words: readonly Word[], at: number, many: number): string =>
+  words
+    .slice(at, at + many)
+    .map(({ text }) => text)
+    .join(" ");
+
 /** How many words at a place are taken by what they tell; 0 where they say anything else. */
 function takes(dealt: Dealt, words: readonly Word[], at: number, known: Known, today: Day): number {
   const { text, token } = words[at]!;
@@ -130,7 +136,8 @@ function takes(dealt: Dealt, words: readonly Word[], at: number, known: Known, t
   if (aside > 0) return aside;
   const people = somebodyAt(words, at, known);
   if (people) {
-    if (dealt.who !== undefined && people.who !== undefined && people.who !== dealt.who) return 0;
+    const { who } = people.told;
+    if (dealt.who !== undefined && who !== undefined && who !== dealt.who) return 0;
     if (dealt.deals.size === 0) dealt.isTheirs = true;
     Object.assign(dealt, { ...people.told, isSomebody: true });
     // "the chair to her sister, 20": it went to her.
@@ -140,7 +147,7 @@ function takes(dealt: Dealt, words: readonly Word[], at: number, known: Known, t
   for (let many = Math.min(DEAL_WORDS_MAX, words.length - at); many > 0; many -= 1) {
     const said = words.slice(at, at + many);
     if (!said.every((word) => word.token.kind === "word" || word.token.mention?.it)) continue;
-    const phrase = said.map((word) => word.text).join(" ");
+    const phrase = phraseAt(words, at, many);
     if (many > 1 && BESIDE_DEAL.has(phrase)) return many;
     const deal = dealOf(phrase);
     if (!deal) continue;
@@ -188,14 +195,7 @@ function takes(dealt: Dealt, words: readonly Word[], at: number, known: Known, t
 function asideAt(dealt: Dealt, words: readonly Word[], at: number): number {
   const { text, isFirst } = words[at]!;
   const isComplaint = dealt.isSomebody && SAYS_OF_IT.has(text);
-  const isNone = [1, 2, 3].some((many) =>
-    NO_INTEREST.has(
-      words
-        .slice(at, at + many)
-        .map((word) => word.text)
-        .join(" "),
-    ),
-  );
+  const isNone = [1, 2, 3].some((many) => NO_INTEREST.has(phraseAt(words, at, many)));
   const isLament = isNone && (isFirst || dealt.mentions.length + dealt.described.length > 0);
   if (!isComplaint && !isLament) return 0;
   let end = at;
@@ -225,8 +225,7 @@ const isOfWork = ({ roles }: Tok): boolean =>
 function takesToken(dealt: Dealt, token: Tok, today: Day, isComing: boolean): boolean {
   const { kind, mention, said } = token;
   if (kind === "piece") {
-    if (mention!.it && mention!.count === undefined) dealt.isIt = true;
-    else dealt.mentions.push(mention!);
+    if (!mention!.it || mention!.count !== undefined) dealt.mentions.push(mention!);
     return true;
   }
   if (kind === "amount") {
@@ -247,7 +246,6 @@ function takesToken(dealt: Dealt, token: Tok, today: Day, isComing: boolean): bo
 
 interface Somebody {
   words: number;
-  who?: string;
   told: Partial<Dealt>;
 }
 
@@ -295,7 +293,7 @@ function somebodyAt(words: readonly Word[], at: number, known: Known): Somebody 
     const end = endOf(words, head + 1);
     const said = words.slice(from, end).map((each) => each.text);
     const named = said.join(" ");
-    const told: Partial<Dealt> = { ...(isAnybody(named) ? {} : { who: named }) };
+    const told: Partial<Dealt> = ANYBODY.has(named) ? {} : { who: named };
     const buyer = buyerIn(said, known.buyers);
     if (buyer) told.known = buyer;
     const of = words
@@ -306,11 +304,11 @@ function somebodyAt(words: readonly Word[], at: number, known: Known): Somebody 
           (each.token.mention?.name ? (known.byWord.get(each.token.mention.name) ?? []) : []),
       );
     if (of.length > 0) told.buyerOf = of;
-    return { words: end - at, ...(told.who ? { who: told.who } : {}), told };
+    return { words: end - at, told };
   }
   // A name that is on the books, or that nobody knows, at the start of what is told.
   const buyer = known.buyers.find((each) => each === text || each === text.replace(/s$/, ""));
-  if (buyer) return { words: 1, who: buyer, told: { who: buyer, known: buyer } };
+  if (buyer) return { words: 1, told: { who: buyer, known: buyer } };
   const isName =
     words[at]!.isFirst &&
     token.kind === "word" &&
@@ -319,14 +317,8 @@ function somebodyAt(words: readonly Word[], at: number, known: Known): Somebody 
     dealOf(text) === undefined;
   if (!isName) return null;
   const end = endOf(words, at + 1);
-  const who = words
-    .slice(at, end)
-    .map((each) => each.text)
-    .join(" ");
-  return { words: end - at, who, told: { who } };
+  return { words: end - at, told: { who: phraseAt(words, at, end - at) } };
 }
-
-const isAnybody = (named: string): boolean => ANYBODY.has(named);
 
 /** Whether a word is somebody: anybody at all, or where somebody stands, one who goes by what they do. */
 function isHead({ text, token }: Word, isPlace: boolean): boolean {
@@ -353,15 +345,7 @@ function endOf(words: readonly Word[], from: number): number {
   for (; end < words.length && end < from + BEHIND_MAX; end += 1) {
     const { token, text } = words[end]!;
     if (token.kind === "mark" || token.kind === "amount" || token.kind === "day") break;
-    const isDeal = [1, 2, 3].some(
-      (many) =>
-        dealOf(
-          words
-            .slice(end, end + many)
-            .map((word) => word.text)
-            .join(" "),
-        ) !== undefined,
-    );
+    const isDeal = [1, 2, 3].some((many) => dealOf(phraseAt(words, end, many)) !== undefined);
     if (!TELLS_WHICH.has(text) && !ARTICLES_WIDE.has(text) && isDeal) break;
     if (ENDS_WHO.has(text)) break;
     if (token.roles.hedge || [...tellsOf([text])].some((tells) => tells === "denied" || tells === "doubted"))
@@ -392,7 +376,7 @@ function buyerIn(said: readonly string[], buyers: readonly string[]): string | u
 const stem = (word: string): string => word.replace(/s$/, "");
 
 /** The names by which the books know buyers and pieces. */
-export function knownIn({ pieces, facts }: Books): Known {
+function knownIn({ pieces, facts }: Books): Known {
   const buyers = new Set<string>();
   for (const { hold } of pieces.values()) if (hold?.buyer) buyers.add(hold.buyer);
   for (const fact of facts) if (fact.kind === "sell" && fact.data.buyer) buyers.add(fact.data.buyer);

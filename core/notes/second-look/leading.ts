@@ -14,7 +14,7 @@ import {
   SAYS,
   SO_FAR,
 } from "../words/lived.ts";
-import { isFew, isUnlisted, isVerb, type Stretch } from "./told.ts";
+import { isFew, isOneOfUs, isUnlisted, isVerb, type Stretch } from "./told.ts";
 
 /*
  * What only leads up to a fact: "nobody has looked at the trunk in a month, so I knocked ten dollars off". Whatever it
@@ -80,7 +80,7 @@ function leadOf(tokens: readonly Tok[], start: number, end: number, rest: Stretc
   if (who === "us" || who === "nobody said") {
     // "hung shelves at home, brackets 14": where one of us did it, it may be none of the shop's.
     const isState = led.some(({ text, roles }) => IS_OR_FEELS.has(text) || roles.hedge !== undefined);
-    const isIdle = !led.some((token) => headsOf(token).length > 0 || isVerb(token));
+    const isIdle = !led.some(isBare);
     return isIdle || (who === "us" && isState) ? { rest: [...told], named } : null;
   }
   // "desk needs work, sold the lamp 20": what is still to be done is told as such.
@@ -96,8 +96,7 @@ function leadOf(tokens: readonly Tok[], start: number, end: number, rest: Stretc
 }
 
 /** Somebody or something, and what they do. */
-const isClause = (led: readonly Tok[]): boolean =>
-  led.slice(1).some((token) => isVerb(token) || headsOf(token).length > 0);
+const isClause = (led: readonly Tok[]): boolean => led.slice(1).some(isBare);
 
 /** "post shift, barely awake." */
 const isSentence = (led: readonly Tok[], joint: readonly Tok[]): boolean =>
@@ -123,7 +122,7 @@ function whoOf(led: readonly Tok[]): Tok[] | "us" | "a thing" | "nobody said" {
   const opening = led.slice(0, SUBJECT_MAX);
   const verb = opening.findIndex((token) => isBare(token) && token.kind === "word" && !token.roles.person);
   const subject = verb < 0 ? opening : opening.slice(0, verb);
-  if (subject.some(({ text }) => US.has(text) && text !== "my" && text !== "our")) return "us";
+  if (subject.some(isOneOfUs)) return "us";
   const who = subject.findIndex(({ roles }) => roles.person === true);
   if (who >= 0) return subject.slice(0, who + 1);
   if (

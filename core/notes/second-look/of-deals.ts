@@ -1,9 +1,8 @@
 import type { Tok } from "../clause.ts";
-import { US } from "../words/chatter.ts";
 import { DENIES, HARMS, IS_OVER, MAY_UNDO_DEAL, REASONS_WHY } from "../words/lived.ts";
 import { HOUSEHOLD } from "../words/people.ts";
-import { isBesideDeed } from "./of-ours.ts";
-import { isEnd, isSpokenOf, isTold, isUnlisted, type Stretch } from "./told.ts";
+import { isBesideDeed, SENTENCE_MIN } from "./of-ours.ts";
+import { isEnd, isOneOfUs, isSpokenOf, isTold, isUnlisted, type Stretch } from "./told.ts";
 
 /*
  * What is told behind a deal, and takes nothing from it: why it came to that ("sold the desk 80 because she would not go
@@ -39,13 +38,9 @@ export const isBesideDealOf =
   (tokens: readonly Tok[], stretch: Stretch, isGoingOn: boolean): boolean =>
     (stretch.from > 0 && isSaidAlready(tokens, stretch, kind)) || isBesideDeal(tokens, stretch, isGoingOn);
 
-const SENTENCE_MIN = 3;
-
 /** "I wasn't even home", "my wife couldn't watch" */
 const isOfUs = (words: readonly Tok[]): boolean =>
-  words
-    .slice(0, 2)
-    .some(({ text }) => (US.has(text) && text !== "my" && text !== "our") || HOUSEHOLD.has(text));
+  words.slice(0, 2).some((token) => isOneOfUs(token) || HOUSEHOLD.has(token.text));
 
 /** "desk is out the door", "so it's available again": what the deal comes to. */
 function isSaidAlready(tokens: readonly Tok[], stretch: Stretch, kind: string): boolean {

@@ -168,7 +168,8 @@ const isMark = ({ kind }: Tok): boolean => kind === "mark";
 /** "my toddler scribbled on the side" */
 const isDoing = (token: Tok): boolean => isUnlisted(token) && /[a-z]{3}ed$/.test(token.text);
 
-const SENTENCE_MIN = 3;
+/** Of fewer words nothing is told. */
+export const SENTENCE_MIN = 3;
 const OURS_STRANGE_MAX = 2;
 
 /** "husband agrees" */

@@ -27,26 +27,28 @@ type Read = (tokens: Tok[]) => Reading[];
 
 /** What tokens say without what is told beside it; null where that is nothing whole. */
 function besideTold(tokens: Tok[], read: Read): Reading[] | null {
-  const strict = toldIn(tokens, isTold);
-  const made = wholeWithout(tokens, strict, read);
+  const toldIn = tellingsIn(tokens);
+  const without = (told: readonly Stretch[]): Reading[] | null => wholeWithout(tokens, told, read);
+  const strict = toldIn(isTold);
+  const made = without(strict);
   // "sold the desk 120, it won't fit through her door"
   const last = made?.at(-1)?.kind ?? "";
   const isDenied = DEALT.has(last) && strict.some((one) => deniesMore(tokens, one, last));
   if (made && !isDenied) return made;
-  const told = toldIn(tokens, isBesideDeed);
-  const deeds = wholeWithout(tokens, told, read);
+  const told = toldIn(isBesideDeed);
+  const deeds = without(told);
   const beside = deeds ? [...told, ...besideIn(tokens)] : told;
   const isOurs = deeds?.every(
     ({ kind }) => OURS.has(kind) && !beside.some((one) => turnsDeed(kind, tokens, one)),
   );
   if (isOurs) return deeds!;
-  const deals = wholeWithout(tokens, toldIn(tokens, isBesideDeal), read);
+  const deals = without(toldIn(isBesideDeal));
   if (deals?.every(({ kind }) => DEALT.has(kind))) return deals;
-  return (
-    ENDED_KINDS.map((kind) => wholeWithout(tokens, toldIn(tokens, isBesideDealOf(kind)), read)).find(
-      (one, at) => one?.every(({ kind }) => kind === ENDED_KINDS[at]),
-    ) ?? null
-  );
+  for (const ended of ENDED_KINDS) {
+    const over = without(toldIn(isBesideDealOf(ended)));
+    if (over?.every(({ kind }) => kind === ended)) return over;
+  }
+  return null;
 }
 
 /** What tokens say behind what only leads up to it. */
@@ -70,14 +72,8 @@ function wholeOf(told: readonly Reading[], named: Mention | null): Reading[] | n
 /** "I came down to 68": the one note that it is of the piece spoken of. */
 function goingOn(reading: Reading): Reading {
   const { back } = reading;
-  return isRefused(reading) &&
-    back &&
-    "could" in back &&
-    "isEither" in back &&
-    !back.isEither &&
-    back.could.length === 1
-    ? back.could[0]!
-    : reading;
+  const isOne = back && "isEither" in back && !back.isEither && back.could.length === 1;
+  return isOne && isRefused(reading) ? back.could[0]! : reading;
 }
 
 /** The readings of the tokens without some stretches, where each is whole; else null. */
@@ -124,20 +120,23 @@ const TOKENS_MAX = 60;
 
 type Telling = (tokens: readonly Tok[], stretch: Stretch, isGoingOn: boolean) => boolean;
 
-/** The stretches of a line that are told in passing. */
-function toldIn(tokens: readonly Tok[], tells: Telling): Stretch[] {
-  const told: Stretch[] = [];
+/** Which stretches of a line are told in passing, by what tells so. */
+function tellingsIn(tokens: readonly Tok[]): (tells: Telling) => Stretch[] {
+  const stretches = stretchesOf(tokens);
   const turns = unfinished
     .fired(tokens, unitsOf([...tokens]))
     .filter(({ effect }) => effect !== "word" && effect !== "labor");
-  for (const stretch of stretchesOf(tokens)) {
-    // "done while waiting for the plumber": beside a deed of ours a reason turns nothing.
-    const isWhy = tells !== isTold && tellsWhy(tokens, stretch);
-    const isTurned = turns.some(
-      ({ from, to }) => from < stretch.to && to > stretch.from && !(isWhy && from >= stretch.said),
-    );
-    const isGoingOn = told.at(-1)?.to === stretch.from;
-    if (!isTurned && tells(tokens, stretch, isGoingOn)) told.push(stretch);
-  }
-  return told;
+  return (tells) => {
+    const told: Stretch[] = [];
+    for (const stretch of stretches) {
+      // "done while waiting for the plumber": beside a deed of ours a reason turns nothing.
+      const isWhy = tells !== isTold && tellsWhy(tokens, stretch);
+      const isTurned = turns.some(
+        ({ from, to }) => from < stretch.to && to > stretch.from && !(isWhy && from >= stretch.said),
+      );
+      const isGoingOn = told.at(-1)?.to === stretch.from;
+      if (!isTurned && tells(tokens, stretch, isGoingOn)) told.push(stretch);
+    }
+    return told;
+  };
 }

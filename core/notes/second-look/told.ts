@@ -209,3 +209,6 @@ function isOfTheirs(tokens: readonly Tok[], at: number, { said }: Stretch): bool
 }
 
 const isUs = ({ text }: Tok): boolean => US.has(text);
+
+/** One of us as the one who does it, and not as whose it is. */
+export const isOneOfUs = ({ text }: Tok): boolean => US.has(text) && text !== "my" && text !== "our";
