@@ -6,7 +6,7 @@ import type { Mention, Reading } from "../../notes/reading.ts";
 import type { TurnTold } from "../../notes/rows/telling.ts";
 import type { Gathered } from "../../notes/second-look/gathered.ts";
 import { STILL_OWED } from "../../notes/words/mending.ts";
-import { BETWEEN, KEEPS, type Tells, tellsOf } from "../../notes/words/telling.ts";
+import { BETWEEN, GIVEN_TO_US, KEEPS, type Tells, tellsOf } from "../../notes/words/telling.ts";
 import { byNumbers } from "../pieces/mentioned.ts";
 
 /* What may be told of pieces on the books, by how they stand and by what the words tell. */
@@ -137,6 +137,9 @@ function priceAndOwed({ amounts, tokens }: Gathered): { price: Cents; owed?: Cen
   return { price, owed: owed < price ? owed : least };
 }
 
+/** "gave me the rest" */
+const isToUs = ({ text }: Gathered): boolean => GIVEN_TO_US.test(text);
+
 /** A piece that nobody holds, and a price. */
 function soldOf({ found, at, paid, going, cost, says, isDone }: Case): Likely[] {
   const said = priceAndOwed(found);
@@ -147,7 +150,8 @@ function soldOf({ found, at, paid, going, cost, says, isDone }: Case): Likely[] 
   if (
     going !== null &&
     found.amounts.length === 0 &&
-    !says("denied", "doubted", "kept", "given", "scrapped")
+    !says("denied", "doubted", "kept", "scrapped") &&
+    (!says("given") || isToUs(found))
   ) {
     // "lupe took the bench home, pays me friday"; "went for asking"
     if (owedLater && says("gone", "sold"))
@@ -155,6 +159,8 @@ function soldOf({ found, at, paid, going, cost, says, isDone }: Case): Likely[] 
         likely(4, { kind: "sell", price: going, owed: going, ...at, ...paid }),
         likely(3, { kind: "hold", ...at }),
       ];
+    if (isToUs(found) && says("rest") && isDone)
+      return [likely(5, { kind: "sell", price: going, ...at, ...paid })];
     return says("sold") && isDone ? [likely(3, { kind: "sell", price: going, ...at, ...paid })] : [];
   }
   if (!said || !isDone || says("kept")) return [];
@@ -253,7 +259,9 @@ function retiredOf({ found, at, says, pieces }: Case): Likely[] {
   if (says("planned")) return [];
   return [
     ...(says("scrapped") ? [as("scrapped", 5)] : []),
-    ...(says("given") && !says("part") ? [as("given", says("scrapped") ? 4 : 5)] : []),
+    ...(says("given") && !says("part") && !GIVEN_TO_US.test(found.text)
+      ? [as("given", says("scrapped") ? 4 : 5)]
+      : []),
   ];
 }
 

@@ -218,3 +218,6 @@ export const NOTE_NAMES: Readonly<Record<string, string>> = {
   purchase: "buy",
   refund: "refund",
 };
+
+/** "gave me the rest": nothing of ours was given away. */
+export const GIVEN_TO_US = /\b(?:gave|give|gives|handed|hands) (?:me|us)\b/i;
