@@ -1,6 +1,7 @@
 import { percentOf } from "../../money.ts";
 import type { Clause } from "../clause.ts";
 import type { Draft } from "../interpreting/draft.ts";
+import { isAtSum } from "../judging/holding.ts";
 import { PUT_DOWN } from "../words/verbs.ts";
 import { amountOf, as, changed, type Held, itself, type Offer } from "./held.ts";
 
@@ -26,13 +27,12 @@ export const owedOrHeld: Offer = (held) => {
 };
 
 /** "hold desk for ben at 150", "hold desk 20 for bob": what was put down, or what it goes for. */
-function depositOrAgreed(made: Draft, { tokens }: Clause): Draft[] {
+function depositOrAgreed(made: Draft, clause: Clause): Draft[] {
   const { deposit, agreed } = made.fields;
   const none = changed(made, { deposit: undefined });
   if (agreed !== undefined) return [made, none];
   const price = changed(none, { agreed: deposit });
-  const isAt = tokens.some(({ kind }, at) => kind === "amount" && tokens[at - 1]?.text === "at");
-  return isAt ? [price, made, none] : [made, price, none];
+  return isAtSum(clause) ? [price, made, none] : [made, price, none];
 }
 
 export const depositOrPrice: Offer = (held) => {

@@ -6,11 +6,12 @@ import { NOBODY_NAMED } from "../words/names.ts";
 import { HOUSEHOLD } from "../words/people.ts";
 import { PUT_DOWN } from "../words/verbs.ts";
 
-/** A number in a hold is a deposit only where "deposit" or "down" is said: it could be the price. */
+/** A number in a hold is a deposit only where "deposit", "down" or until when is said: it could be the price. */
 export function judgeHold(fields: ReadingFields["hold"], clause: Clause): Trouble | null {
   if (
     fields.deposit !== undefined &&
     fields.agreed === undefined &&
+    (fields.until === undefined || isAtSum(clause)) &&
     !says(
       clause,
       /(?:^|\b)(?:deposits?|deposited|depost|down|money down|to (?:hold|reserve|secure|lock|claim|guarantee|save)|non ?refundable|earnest money|(?:first|part|partial) payment|half now|up front on|up front for|towards?)(?:\b|$)/,
@@ -44,6 +45,10 @@ export function judgeHold(fields: ReadingFields["hold"], clause: Clause): Troubl
   if (fields.buyer === undefined) nameFirst(fields, clause);
   return null;
 }
+
+/** "hold desk at 150 till friday": what was put down, or what it goes for. */
+export const isAtSum = ({ tokens }: Clause): boolean =>
+  tokens.some(({ kind }, at) => kind === "amount" && tokens[at - 1]?.text === "at");
 
 /** "desk down 20": what it is down by, or to; "desk 20 down" is money that was put down. */
 const isCut = ({ tokens, head }: Clause): boolean =>

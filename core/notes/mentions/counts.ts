@@ -2,10 +2,19 @@ import type { Tok } from "../clause.ts";
 import { placeBefore, tokenBefore } from "../clause.ts";
 import { wholeOf } from "../quantities/amounts.ts";
 import { BETWEEN_SET_AND_PIECE, GROUPS, PAIRS, PIECES, THESE } from "../words/pieces.ts";
+
 /* How many pieces are meant, however it is said. */
 
 /** So many pieces of a kind may be counted by a product of count and price. */
-export const FACTOR_MAX = 1000;
+const FACTOR_MAX = 1000;
+
+/** How many pieces a product tells: the count stands first, but "45 x 2" may be either way round. */
+export function countInProduct(token: Tok | undefined): number | null {
+  const [first, second] = token?.amount?.factors ?? [];
+  const count = first ? wholeOf(first) : null;
+  if (count === null || count >= FACTOR_MAX) return null;
+  return second!.scale === 0 && second!.digits < count ? null : count;
+}
 
 export const COUNT_WORDS: ReadonlyMap<string, number> = new Map([
   ["both", 2],

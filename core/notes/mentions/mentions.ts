@@ -1,6 +1,5 @@
 import type { Tok } from "../clause.ts";
 import { tokenBefore } from "../clause.ts";
-import { wholeOf } from "../quantities/amounts.ts";
 import type { Mention } from "../reading.ts";
 import { lastWord } from "../tokens/text.ts";
 import { pieceToken } from "../tokens/token.ts";
@@ -19,7 +18,7 @@ import {
   THESE,
 } from "../words/pieces.ts";
 import { PARTS } from "../words/traits.ts";
-import { COUNT_WORDS, countBefore, countOf, FACTOR_MAX, setCountBefore } from "./counts.ts";
+import { COUNT_WORDS, countBefore, countInProduct, countOf, setCountBefore } from "./counts.ts";
 import { isSetName } from "./furniture.ts";
 import { singularOf } from "./plural.ts";
 
@@ -91,9 +90,9 @@ function after(tokens: readonly Tok[], noun: number, mention: Mention, plural: b
     return to + 1;
   }
   if (isPartCount(tokens, to)) return to + partOffset(tokens, to) + 2;
-  const factor = wholeOf(next.amount?.factors?.[0] ?? null);
   // "chairs 2@10" counts them, and the product stays the price.
-  if (factor !== null && factor < FACTOR_MAX && plural && mention.count === undefined) mention.count = factor;
+  const factor = countInProduct(next);
+  if (factor !== null && plural && mention.count === undefined) mention.count = factor;
   const open =
     next.kind === "mark" && (next.text === "(" || isCountAside(tokens, to, mention, plural)) ? 1 : 0;
   const count = countOf(tokens[to + open]);
@@ -200,8 +199,8 @@ function mentionAt(
   if (counted.set || noun.isSet) mention.set = true;
   if (traits.length > 0) mention.traits = traits;
   // "4 @ 20 stools": the product stays the price.
-  const factor = wholeOf(tokenBefore(tokens, counted.from)?.amount?.factors?.[0] ?? null);
-  if (factor !== null && factor < FACTOR_MAX && noun.plural) mention.count ??= factor;
+  const factor = countInProduct(tokenBefore(tokens, counted.from));
+  if (factor !== null && noun.plural) mention.count ??= factor;
   if (isTheOther(tokens, traitsFrom, at)) mention.besides = true;
   const to = after(tokens, at, mention, noun.plural);
   if (mention.count === undefined) {

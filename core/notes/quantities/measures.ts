@@ -14,7 +14,7 @@ import {
 } from "../words/units.ts";
 import type { Amount, Exact } from "./amounts.ts";
 import { decimalText, exactOf, plus, times } from "./amounts.ts";
-import { numberAt, whole } from "./numbers.ts";
+import { numberAt, timesAfter, whole } from "./numbers.ts";
 
 /** "h30" and the like glued to a number: "2.5h", "1h30", "1h30m", "45m", "90min". */
 export function gluedDuration(word: string): number | null {
@@ -146,26 +146,6 @@ export function durationAfter(number: { amount: Amount; words: number }, { norms
     minutes: Math.round(value * 60 + more.minutes),
     words: next + 1 + more.words - at,
   };
-}
-
-const OFTEN: Readonly<Record<string, number>> = { twice: 2, thrice: 3 };
-
-/** The first letters of these, and of "x3". */
-const OPENS_TIMES = "tx×*";
-
-/** How often what stands before was done: "x 3", "x3", "3 times", "twice"; in how many words. */
-function timesAfter(norms: readonly string[], at: number): { times: number; words: number } | null {
-  const first = norms[at] ?? "";
-  const second = norms[at + 1] ?? "";
-  if (second !== "times" && !OPENS_TIMES.includes(first.charAt(0))) return null;
-  const often = OFTEN[first];
-  if (often !== undefined) return { times: often, words: 1 };
-  const glued = /^[x×](\d{1,2})$/.exec(first);
-  if (glued) return { times: Number(glued[1]), words: 1 };
-  if (/^[x×*]$/.test(first) && /^\d{1,2}$/.test(second)) return { times: Number(second), words: 2 };
-  const count = second === "times" ? numberAt({ norms, at }) : null;
-  const exact = count?.words === 1 ? count.amount.exact : null;
-  return exact?.scale === 0 && exact.digits < 100 ? { times: exact.digits, words: 2 } : null;
 }
 
 /** "20 min x 3", "24 miles twice": a measure as often as it was done. */

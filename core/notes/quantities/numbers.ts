@@ -69,6 +69,26 @@ function withPoint(
   };
 }
 
+const OFTEN: Readonly<Record<string, number>> = { twice: 2, thrice: 3 };
+
+/** The first letters of these, and of "x3". */
+const OPENS_TIMES = "tx×*";
+
+/** How often what stands before was done: "x 3", "x3", "3 times", "twice"; in how many words. */
+export function timesAfter(norms: readonly string[], at: number): { times: number; words: number } | null {
+  const first = norms[at] ?? "";
+  const second = norms[at + 1] ?? "";
+  if (second !== "times" && !OPENS_TIMES.includes(first.charAt(0))) return null;
+  const often = OFTEN[first];
+  if (often !== undefined) return { times: often, words: 1 };
+  const glued = /^[x×](\d{1,2})$/.exec(first);
+  if (glued) return { times: Number(glued[1]), words: 1 };
+  if (/^(?:[x×*]|times)$/.test(first) && /^\d{1,2}$/.test(second)) return { times: Number(second), words: 2 };
+  const count = second === "times" ? numberAt({ norms, at }) : null;
+  const exact = count?.words === 1 ? count.amount.exact : null;
+  return exact?.scale === 0 && exact.digits < 100 ? { times: exact.digits, words: 2 } : null;
+}
+
 const isLoan = (word: string): boolean => word === "loan" || word === "loans";
 
 /** "20 + 15" and "6 x 2.50" with blanks between, "2.50 x2". */

@@ -4,7 +4,7 @@ import { CENT_WORDS, CURRENCY_WORDS, DOLLAR_PARTS, EACH_WORDS, PART_OF_ELSE } fr
 import { PERIODS } from "../words/units.ts";
 import type { Amount, Exact } from "./amounts.ts";
 import { plus, times } from "./amounts.ts";
-import { numberAt, whole } from "./numbers.ts";
+import { numberAt, timesAfter, whole } from "./numbers.ts";
 
 /** The money words after a number: "bucks", "dollars and fifty cents", "each". */
 export function moneyAfter(number: { amount: Amount; words: number }, { norms, at }: Cursor): Part {
@@ -43,6 +43,19 @@ export function moneyAfter(number: { amount: Amount; words: number }, { norms, a
     }
   }
   const each = eachAfter(norms, at + words);
+  const often = each > 0 || amount.exact?.scale ? timesAfter(norms, at + words + each) : null;
+  // "8 each x 4", "3.50 times 6": so many at that price; but "toll 3.50 twice" may be both together.
+  if (
+    often &&
+    /^(?:[x×*]|times$)/.test(norms[at + words + each]!) &&
+    amount.exact &&
+    !amount.flaw &&
+    !amount.factors
+  ) {
+    const factors: [Exact, Exact] = [whole(often.times), amount.exact];
+    const product = { exact: times(...factors), money: true, factors };
+    return { kind: "amount", amount: product, words: words + each + often.words };
+  }
   return {
     kind: "amount",
     amount,

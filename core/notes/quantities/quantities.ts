@@ -31,7 +31,7 @@ import {
   repeatedMeasure,
   wordedDuration,
 } from "./measures.ts";
-import { joinedAmount, numberAt, plainAmount, scaledDigits } from "./numbers.ts";
+import { joinedAmount, numberAt, plainAmount, scaledDigits, timesAfter } from "./numbers.ts";
 import { moneyAfter, vagueAmount } from "./prices.ts";
 import { spokenAt } from "./spoken.ts";
 
@@ -45,7 +45,9 @@ export function bareAmountAt(norms: readonly string[], at: number): Part | null 
   if (next.includes("-") || (second !== undefined && BEHIND_AFTER_DIGITS.has(second))) return null;
   if (!AFTER_DIGITS.has(next) || (next === "for" && second !== "each") || isBetweenThings(next, second))
     return { kind: "amount", amount, words: 1 };
-  return next === "each" && second !== "way" ? { kind: "amount", amount, words: 2, each: true } : null;
+  return next === "each" && second !== "way" && !timesAfter(norms, at + 2)
+    ? { kind: "amount", amount, words: 2, each: true }
+    : null;
 }
 
 /** "primer 16 and sandpaper": no half and no number follows. */

@@ -106,7 +106,7 @@ export const COUNTS = rowsOf<NumberEffect>({
   // Sizes, grits, ages, how many of something that is no piece.
   "passing: bought 24x36 mirror 12": "[<size>] <piece>",
   "beside: sold desk 90 after 10 people asked":
-    "[about|over|like|some|maybe? # telephone|phone|new|different|other|more? people|guys|offers|messages|texts|calls|dogs|cats|kids|times|buyers|customers|folks|lookers|emails|likes|views|comments|questions|stops|flights|floors|stairs|steps|blocks|houses|sales|stores|trips|tries|weekends|days|nights asked|looked|messaged|called|offered|later?] !premium",
+    "[about|over|like|some|maybe? # telephone|phone|new|different|other|more? people|guys|offers|messages|texts|calls|dogs|cats|kids|buyers|customers|folks|lookers|emails|likes|views|comments|questions|stops|flights|floors|stairs|steps|blocks|houses|sales|stores|trips|tries|weekends|days|nights asked|looked|messaged|called|offered|later?] !premium",
   "amount: gave him a 50 for the 30 dollar desk": "gave|handed|paid … $ … for <art> [$] <piece>",
   "beside: deposit 30 on the 150 couch": "<art> [$] <piece>",
   "all: sold the stools 65 all 3": "<several> … [for|at? all|all_of # of? them?]",

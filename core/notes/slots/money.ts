@@ -197,10 +197,10 @@ function isSharesOfThem({ tokens }: Clause): boolean {
 
 /** "sold dresser 2x75": two of what? */
 function isProductOfOthers({ tokens, signs }: Clause, token: Tok): boolean {
-  const factor = token.amount?.factors ? wholeOf(token.amount.factors[0]) : null;
-  if (factor === null || signs.has("supply")) return false;
+  const factors = token.amount?.factors?.map(wholeOf);
+  if (!factors || factors[0] === null || signs.has("supply")) return false;
   const count = pieceCount(tokens.flatMap(({ mention }) => (mention ? [mention] : [])));
-  return count !== null && count !== factor;
+  return count !== null && !factors.includes(count);
 }
 
 /** "chairs 2/15" could be two of them for fifteen. */

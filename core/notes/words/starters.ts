@@ -85,7 +85,7 @@ export const AFTER_NUMBER: ReadonlySet<string> = new Set([
   ...YEARS,
   ...MORE_OF,
   ...wordSet("x2 x3 x4 x5 x6 x7 x8 x9 x10 x12 x15 x16 x18 x20 x24"),
-  ...wordSet("and & a an rt round $ k + x × * @ / per for"),
+  ...wordSet("and & a an rt round $ k + x × * @ / per for times"),
 ]);
 
 /** Words that may stand second in an amount as it is spoken: without one of them nothing is looked for. */
