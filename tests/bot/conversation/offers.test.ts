@@ -24,6 +24,19 @@ describe("what is offered for a listed piece", () => {
   });
 
   test.each([
+    ["somebody wants the dresser for 280"],
+    ["a guy wants it for 280"],
+    ["she wants the dresser, 280"],
+  ])("is told by %j as well, and is no question of what one is worth", (text) => {
+    expect(chat.say(text).text).toContain("An offer of 280.00");
+    expect(chat.say("she paid the 280 and left with it").text).toContain("Sold #1 dresser for 280.00");
+  });
+
+  test("is asked about with a question mark", () => {
+    expect(chat.say("someone wants the dresser for 280, good price?").text).not.toContain("An offer of");
+  });
+
+  test.each([
     ["took it"],
     ["ok, i took it"],
     ["accepted the 280"],
