@@ -80,7 +80,8 @@ export const NEEDS = rowsOf<TurnEffect>({
     "<sell> <art>? <piece> [but|and|,|& i|we* kept|keeping|keep <art>? <piece>]",
   "other: sold somebody else's dresser 90": "<sell>|<buy> [somebody|someone|anybody] <piece>",
   "doubt: kept desk for bob": "kept|keeping <art>? <piece> [for <new>|<kin>]",
-  "doubt: sold trunk 40 and tossed in a lamp": "<sell> … and|,|&|then* [threw|tossed in] <art>? <piece>",
+  "doubt: sold trunk 40 and tossed in a lamp":
+    "<sell> … and|,|&|then|i|we|also* [threw|tossed|throwing in] <art>|my|our|free* <trait>* <piece>",
   // What things cost by now is no purchase.
   "other: price of paint went up 4 bucks":
     "^ <art>? [price|prices|cost <word>? of|on|for <art>? <supply> went|has|is|are|jumped|dropped|keeps|rose up|down|gone_up|going_up? by|to?] $",

@@ -55,7 +55,10 @@ export function togetherOf(all: readonly Draft[], index: number): Reading[] {
   return readings.filter((_, at) => readings.length === 1 || !isStillOpen(kept[at]!));
 }
 
-const OPEN: ReadonlySet<Trouble["kind"]> = new Set([...NOT_DONE, "pending" as const, "noVerb" as const]);
+/** Of what is doubted ("and threw in the lamp") something may have happened. */
+const OPEN: ReadonlySet<Trouble["kind"]> = new Set(
+  [...NOT_DONE, "pending" as const, "noVerb" as const].filter((kind) => kind !== "doubt"),
+);
 
 /** "desk not yet" beside what has become of another piece: it tells which "it" is, and no fact. */
 function isStillOpen({ trouble, clause }: Draft): boolean {
