@@ -50,7 +50,8 @@ export function isFreeForOthers({ tokens, head }: Clause): boolean {
   if (head?.text !== "free") return false;
   const at = tokens.indexOf(head);
   // "threw in a free lamp": we did, where nobody else is named.
-  if (/^(?:threw|tossed)/.test(tokens.slice(0, at).find(({ kind }) => kind === "word")?.text ?? "")) return true;
+  if (/^(?:threw|tossed)/.test(tokens.slice(0, at).find(({ kind }) => kind === "word")?.text ?? ""))
+    return true;
   const before = tokens.slice(0, at).some((token) => token.kind === "piece");
   return (
     before &&
