@@ -7,6 +7,7 @@ import type { Desk } from "../../core/decide/decision.ts";
 import { ofKnownBuyer } from "../../core/decide/names/buyer.ts";
 import { lentBack } from "../../core/decide/names/lent-back.ts";
 import { toKnownLoan } from "../../core/decide/names/loan.ts";
+import { boughtThere } from "../../core/decide/talk/bought-there.ts";
 import { ofBouncedCheck, ofPastBuyer } from "../../core/mending/by-buyer.ts";
 import { meansAny, mendOfGone } from "../../core/mending/mend.ts";
 import { ofMisnoted } from "../../core/mending/misnoted.ts";
@@ -70,7 +71,7 @@ function saysSame(reading: Reading, on: Reading): boolean {
 }
 
 /** "got the sander back", "got 25 from gus": of a thing that was lent, or a buyer who is on the books. */
-function ofKnown(text: string, readings: readonly Reading[], desk: TalkingDesk): Reading[] | null {
+function ofKnown(text: string, readings: readonly Reading[], desk: TalkingDesk): readonly Reading[] | null {
   const newest = desk.past.before();
   const back = lentBack(text, desk) ?? toKnownLoan(text, { ...desk, newest });
   if (back) return back;
@@ -80,7 +81,8 @@ function ofKnown(text: string, readings: readonly Reading[], desk: TalkingDesk):
     ofPastBuyer(text, readings, desk) ??
     toldThere(text, readings, desk) ??
     keptThere(text, readings, desk) ??
-    byDeal(text, readings, desk)
+    byDeal(text, readings, desk) ??
+    boughtThere(text, readings, desk)
   );
 }
 

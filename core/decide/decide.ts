@@ -33,6 +33,7 @@ import { mentionsOf } from "./pieces/mentioned.ts";
 import { deskOfItsDay } from "./pieces/own-day.ts";
 import { whichOrNone } from "./pieces/settled.ts";
 import { ofDescribed } from "./talk/described.ts";
+import { withAllItsParts, withItsPart, withoutPart } from "./talk/of-parts.ts";
 import { talkedOf, withSpokenOf } from "./talk/talk.ts";
 import {
   nextOfTwo,
@@ -43,8 +44,6 @@ import {
   tradedIt,
   withAllOfIt,
   withAskingPrice,
-  withItsPart,
-  withoutPart,
 } from "./talk/unnamed.ts";
 import { isDeposit, isNewPrice, isNewWork } from "./unclear/fitting-sums.ts";
 import { goneOn, pricedInOrder, withFinish } from "./unclear/going-on.ts";
@@ -258,7 +257,9 @@ export function meant(matter: Matter, desk: Omit<Desk, "confirmed">): Matter {
     tradedIt(reading, desk) ??
     nextOfTwo(reading, desk, verbOf(reading.kind)) ??
     nextSpokenOf(reading, desk, verbOf(reading.kind));
-  const given = byBooks ?? talkedOf(withoutPart(reading, desk) ?? reading, desk, deciding);
+  const given =
+    byBooks ??
+    talkedOf(withoutPart(reading, desk) ?? withAllItsParts(reading, desk) ?? reading, desk, deciding);
   return given === reading ? matter : { ...matter, reading: given };
 }
 

@@ -218,7 +218,7 @@ export const sell = defineVerb({
       {
         say: ["got … for", "got … out of", "took … for"],
         with: ["moneyFirst", "pronoun"],
-        without: ["supply", "stream", "piece", "unknown"],
+        without: ["supply", "stream", "piece"],
         light: true,
       },
     ],

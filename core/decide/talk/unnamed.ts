@@ -6,13 +6,12 @@ import { type Cents, show } from "../../money.ts";
 import { isSetName } from "../../notes/mentions/furniture.ts";
 import type { Mention, Reading } from "../../notes/reading.ts";
 import { CAME_OF_IT } from "../../notes/words/known-sums.ts";
-import { PIECE_PARTS } from "../../notes/words/parts.ts";
 import { THE_SET } from "../../notes/words/pieces.ts";
 import { saysAny, wordsIn } from "../../notes/words/words.ts";
 import type { Verb } from "../../verbs/verb.ts";
 import { offerFor } from "../deals/offered.ts";
 import type { Ask, Choice, Desk } from "../decision.ts";
-import { ever, listed, paidFor } from "../pieces/fits.ts";
+import { listed, paidFor } from "../pieces/fits.ts";
 import { foundBy, matchMention } from "../pieces/match.ts";
 import { byNumbers, mentionsOf } from "../pieces/mentioned.ts";
 
@@ -205,31 +204,6 @@ export function theOther(mention: Mention, spoken: readonly number[], books: Boo
     : (books.facts.findLast(({ pieces }) => pieces.some(isOfName))?.pieces ?? []);
   const others = hereOf(books).filter((piece) => isOfName(piece.number) && !before.includes(piece.number));
   return numbersOf(others);
-}
-
-/** "fabric 36 for the seats": those of what was spoken of last, where the books have no seats; null else. */
-export function withoutPart(reading: Reading, { books, talk }: Omit<Desk, "confirmed">): Reading | null {
-  const spoken = talk?.replied ?? talk?.latest ?? [];
-  const [mention, ...more] = mentionsOf(reading);
-  if (reading.kind !== "spend" || reading.category !== "materials" || spoken.length === 0) return null;
-  const part = mention?.name?.split(" ").at(-1);
-  if (!mention || !part || more.length > 0 || !PIECE_PARTS.has(part)) return null;
-  if (matchMention(mention, books, ever, new Set()).kind !== "none") return null;
-  const { pieces: _, ...rest } = reading;
-  return rest;
-}
-
-/** "glass guy charged 35 to redo the doors": first as a cost of what was spoken of, whose doors they may be. */
-export function withItsPart(
-  could: readonly Reading[],
-  left: readonly string[],
-  { books, talk }: Omit<Desk, "confirmed">,
-): readonly Reading[] {
-  const [first] = could;
-  const spoken = talk?.replied ?? talk?.latest ?? [];
-  const isHere = spoken.length > 0 && spoken.every((number) => books.pieces.get(number)?.gone === null);
-  const isOfPart = first?.kind === "spend" && !first.pieces && left.some((word) => PIECE_PARTS.has(word));
-  return isOfPart && isHere ? [{ ...first, pieces: byNumbers(spoken) } as Reading, ...could] : could;
 }
 
 /** "swapped it for a dresser": what was spoken of is given. */

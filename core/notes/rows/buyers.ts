@@ -57,6 +57,11 @@ export const BUYERS = rowsOf<OwnerEffect>({
     "[cleaned me|us out ,|-|!|.|with*] … <piece> … $",
   "sold: stools 15 apiece, all gone":
     "<piece> $|<eachof> [,|-|and|!|.* all|both|they|theyre|is|are|now* gone|sold_out] ;",
+  // Who does work for money may as well buy.
+  "name: got 160 for the bench from a retired carpenter":
+    "got|received|made|collected|pocketed $ … from|off|off_of a|an|some [<trait>|<opinion>|<new>* <helper>]",
+  "buyer: a retired carpenter paid 160 for the bench":
+    "^ [a|an|some|this|one <trait>|<opinion>|<new>* <helper>] bought|purchased|paid|paid_me|gave_me|handed_me",
   // An offer that was taken.
   "word: guy offered 70 for the bench and i took it":
     "[offered|offers] <art>? $ … <art>? i|we|ive|so|and|just* took|take|accepted|said_ok|said_yes|said_okay|said_sure|said_deal|agreed",

@@ -48,6 +48,7 @@ const CLASSES: Readonly<Partial<Record<TokenKind, Readonly<Record<string, Test>>
   word: {
     word: always,
     supply: ({ roles }) => roles.supply !== undefined && !roles.heads,
+    helper: ({ roles }) => roles.supply === "help" && !roles.heads,
     labor: role("labor"),
     person: role("person"),
     /** Whom an earlier row found to be the one who buys. */

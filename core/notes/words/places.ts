@@ -22,6 +22,17 @@ export const PLACES: readonly string[] = phrases(`
   bric_a_brac_stall church_jumble
 `);
 
+/** Those where used things are bought, and hardly ever sold by a shop. */
+export const SELLS_USED =
+  /(?:sale|thrift|thrifting|flea|auction|rummage|jumble|swap meet|flea market|car boot|carboot|(?:thrift|charity|op|junk|salvage|second ?hand) ?(?:store|shop))$/;
+
+/** "at our garage sale": there the shop sells; "the thrift store has a hutch for 60": it may stand there still. */
+export const STAYS_THERE =
+  /\b(?:my|our) (?:own )?(?:\w+ )?(?:sale|auction|boot)\b|\b(?:has|had|have|firm)\b/i;
+
+/** "thrift run: stool 4": the way there, behind the place. */
+export const OUTING = /\b(?:run|trip|haul|finds?|stop)(?= ?:)/i;
+
 /** Where a shop's own pieces stand: what leaves from there names no buyer and no seller. */
 export const OWN_SPOTS: ReadonlySet<string> = new Set(
   (

@@ -294,21 +294,32 @@ describe("what cannot be recorded is said plainly and changes nothing", () => {
 });
 
 describe("a list that says no verb", () => {
+  const HAUL = "rummage sale: wingback chair 15, 2 lamps 3 each, plant stand 4";
+  const piecesOf = () =>
+    [...chat.ledger.books.pieces.values()].map(({ name, price, source }) => [name, price, source]);
+  const BOUGHT = [
+    ["wingback chair", 1500, "rummage sale"],
+    ["lamp", 300, "rummage sale"],
+    ["lamp", 300, "rummage sale"],
+    ["plant stand", 400, "rummage sale"],
+  ];
+
+  test("is a purchase from the place said first, where the books have nothing of the kind", () => {
+    expect(chat.say(HAUL).buttons.map(({ label }) => label)).toEqual(["Undo"]);
+    expect(piecesOf()).toEqual(BOUGHT);
+    expect(chat.ledger.questions.everyOpen()).toEqual([]);
+  });
+
   test("is asked about once, and one press records all of it from the place said first", () => {
-    const asked = chat.say("rummage sale: wingback chair 15, 2 lamps 3 each, plant stand 4");
+    chat.say("bought lamp 5");
+    const asked = chat.say(HAUL);
     expect(asked.buttons.map(({ label }) => label)).toEqual([
       "Bought wingback chair 15.00, rummage sale, and 2 more",
       "One by one",
       "None of these",
     ]);
     chat.press(/2 more/);
-    const pieces = [...chat.ledger.books.pieces.values()];
-    expect(pieces.map(({ name, price, source }) => [name, price, source])).toEqual([
-      ["wingback chair", 1500, "rummage sale"],
-      ["lamp", 300, "rummage sale"],
-      ["lamp", 300, "rummage sale"],
-      ["plant stand", 400, "rummage sale"],
-    ]);
+    expect(piecesOf().slice(1)).toEqual(BOUGHT);
     expect(chat.ledger.questions.everyOpen()).toEqual([]);
   });
 
