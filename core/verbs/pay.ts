@@ -5,14 +5,15 @@ import { allocatePayment, bringForward, owedOn } from "../books/loan.ts";
 import { loanWords } from "../books/problem.ts";
 import type { FactRules } from "../books/rules.ts";
 import { wordsShape } from "../books/shapes.ts";
+import { type Day, showDay } from "../calendar.ts";
 import { type Ask, type Desk, NEVER_MIND } from "../decide/decision.ts";
 import { dayWords } from "../decide/echo.ts";
 import { settleLoan } from "../decide/names/loans.ts";
 import { type Cents, show } from "../money.ts";
 import { says } from "../notes/clause.ts";
 import type { ReadingOf } from "../notes/reading.ts";
-import { PROCEEDS } from "../notes/words/money.ts";
-import { phrases } from "../notes/words/words.ts";
+import { ONE_MORE, PROCEEDS } from "../notes/words/money.ts";
+import { phrases, saysAny } from "../notes/words/words.ts";
 import { defineVerb } from "./verb.ts";
 
 declare module "../notes/reading.ts" {
@@ -109,6 +110,7 @@ export const pay = defineVerb({
     const owed = owedOn(desk.books, day);
     if (reading.amount! > owed) return { kind: "ask", ask: moreThanOwed(owed) };
     const data = named ? { loan: named.loan } : {};
+    if (isNotedAlready(reading, data, desk)) return { kind: "ask", ask: sameOrAnother(reading, day, desk) };
     return { kind: "record", facts: [{ kind: "pay", day, pieces: [], amount: reading.amount!, data }] };
   },
   echo({ fact, books, today }) {
@@ -134,6 +136,34 @@ function loanFirst(reading: ReadingOf<"pay">, desk: Desk): Ask {
     wants: "balance",
     choices: [NEVER_MIND],
     first: [loan, { ...reading, date: day }],
+  };
+}
+
+/** Just as much was noted as paid to the loan that day already, by whomever, and nobody says that this is more. */
+function isNotedAlready(reading: ReadingOf<"pay">, data: { loan?: string }, desk: Desk): boolean {
+  const day = reading.date ?? desk.today;
+  if (desk.confirmed.includes(TWICE) || saysAny(reading.text, ONE_MORE)) return false;
+  const ofDay = desk.books.facts.slice(desk.books.facts.findLastIndex((fact) => fact.day < day) + 1);
+  return ofDay.some(
+    (fact) =>
+      fact.kind === "pay" &&
+      fact.day === day &&
+      fact.amount === reading.amount &&
+      (data.loan === undefined || fact.data.loan === undefined || fact.data.loan === data.loan),
+  );
+}
+
+const TWICE = "paid twice";
+
+function sameOrAnother({ amount }: ReadingOf<"pay">, day: Day, { today }: Desk): Ask {
+  const when = day === today ? "today" : `for ${showDay(day, today)}`;
+  return {
+    prompt: `${show(amount!)} to the loan is noted ${when} already. The same, or another?`,
+    wants: "choice",
+    choices: [
+      { label: "Another: add it", words: [...ONE_MORE], effect: { kind: "settle", confirm: TWICE } },
+      { label: "The same: skip", words: ["the same", "same"], effect: { kind: "drop" } },
+    ],
   };
 }
 
