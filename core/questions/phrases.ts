@@ -51,6 +51,8 @@ export interface Own {
   value: string;
   /** Of the days of something done: the period as said. */
   name?: string;
+  /** How it is said, where that is another name than its own. */
+  said?: string;
 }
 
 /** What an item may narrow by. */
@@ -288,7 +290,7 @@ export function possessiveOf(name: string): string {
 export function ownPhrases(words: readonly Own[]): Phrases {
   const phrases = new Phrases();
   for (const own of words) {
-    const spoken = own.value.toLowerCase();
+    const spoken = (own.said ?? own.value).toLowerCase();
     const forms = new Set([spoken]);
     if (/^(?:kind|what|source|method)$/.test(own.dimension)) {
       forms.add(pluralOf(spoken));

@@ -1,3 +1,4 @@
+import { SAME_THINGS } from "../notes/words/same.ts";
 import type { Desk } from "./desk.ts";
 import type { LedgerIndex } from "./ledger-index.ts";
 import { kindOf } from "./lexicon.ts";
@@ -6,6 +7,16 @@ import { type Own, ownPhrases } from "./phrases.ts";
 
 /** What people call the one loan of their books: no name that narrows. */
 const NAMELESS_LOAN = "loan";
+
+/** "the rocker" of a ledger that has rocking chairs and no rocker, as notes mean it. */
+const otherNames = (names: ReadonlySet<string>): Own[] =>
+  SAME_THINGS.flatMap((same) => {
+    const [value, ...more] = [...same].filter((name) => names.has(name));
+    if (value === undefined || more.length > 0) return [];
+    return [...same]
+      .filter((said) => said !== value)
+      .map((said): Own => ({ dimension: "kind", value, said }));
+  });
 
 /** Everything that this ledger calls something. */
 function ownWords({ index, books, people }: Desk): Own[] {
@@ -16,6 +27,7 @@ function ownWords({ index, books, people }: Desk): Own[] {
   return [
     ...all("kind", words.names),
     ...all("kind", new Set([...words.names].map(kindOf))),
+    ...otherNames(words.names),
     ...all("trait", words.traits),
     ...all("source", words.sources),
     ...all("buyer", words.buyers),

@@ -132,3 +132,10 @@ test("no caution stands under a question", () => {
   const told = chat.say("sold the tall dresser for how much");
   expect(told.text).not.toContain("anti-tip");
 });
+
+test.each([
+  ["what did i make on the bureau", "77.50 (1 piece)"],
+  ["profit on chests of drawers", "77.50 (1 piece)"],
+])("furniture is asked for by its other name, as notes mean it: %s", (question, figure) => {
+  expect(chat.say(question).text).toContain(figure);
+});
