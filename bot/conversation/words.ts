@@ -8,6 +8,7 @@ import { readYesNo } from "../../core/notes/bare.ts";
 import { readMessage } from "../../core/notes/read.ts";
 import type { Reading } from "../../core/notes/reading.ts";
 import { asksOfBot } from "../../core/notes/second-look/gathered.ts";
+import { isFor } from "../../core/notes/unclear.ts";
 import { endsAsking, soundsAsked } from "../../core/questions/sounds.ts";
 import type { Note } from "../../db/notes.ts";
 import type { Question } from "../../db/questions.ts";
@@ -89,9 +90,12 @@ function readNotes(turn: Turn, said: SaidNow, replyRoot: number | undefined): vo
       ? orLikely(text, asSaid, desk)
       : asSaid;
   const isOther = mayBe !== asSaid || isOrder(text, asSaid);
-  // "somebody wants the desk for 80" of a desk that is listed is an offer for it, and no question what one is worth.
-  const isOffer = desk !== null && !soundsAsked(text) && offerOf(asSaid, desk) !== undefined;
-  if (!isOffer && answerAsked(turn, text, asSaid, { replyRoot, isOther })) return;
+  // "somebody wants the desk for 80" of a listed desk tells of an offer, and "somebody is coming tonight" of a visit.
+  const isTold =
+    desk !== null &&
+    !soundsAsked(text) &&
+    (offerOf(asSaid, desk) !== undefined || asSaid.every((reading) => isFor(reading, "appointment")));
+  if (!isTold && answerAsked(turn, text, asSaid, { replyRoot, isOther })) return;
   const readings = withDeclines(mayBe, text);
   // "finished it" of two people is about two things.
   const isOfTalk = readings.some((reading) => reading.follows || mentionsOf(reading).some(({ it }) => it));

@@ -3,7 +3,7 @@ import { isAmount } from "../cutting/shape.ts";
 import { type Draft, draft } from "../interpreting/draft.ts";
 import { goodsIn } from "../judging/buying.ts";
 import { unpricedIn } from "../judging/spending.ts";
-import { decimalText } from "../quantities/amounts.ts";
+import { decimalText, wholeOf } from "../quantities/amounts.ts";
 import type { Mention } from "../reading.ts";
 import { centsIn } from "../slots/money.ts";
 import { INTENDED, NO_SALE, PRICE_TO, SALE_SAID } from "../words/deals.ts";
@@ -51,6 +51,20 @@ function costFor(held: Held, amount: number): Draft[] {
   return [as("spend", { what: words.map(({ text }) => text).join(" "), category: "other", amount }, held)];
 }
 
+/** "mirror for the vanity 15", "new mirror for it, 15": a part of it, or a piece of its own. */
+function partOrPiece(held: Held, price: number): Draft[] {
+  const [part, link, whole, last, ...more] = held.clause.tokens.filter(
+    (token) => token.kind !== "mark" && (token.text === "for" || !isFilling(token) || token.roles.pronoun),
+  );
+  const isIt = whole?.roles.pronoun !== undefined;
+  const isOf = link?.text === "for" && (whole?.kind === "piece" || isIt) && last?.kind === "amount";
+  const own = part?.kind === "piece" ? part.mention : undefined;
+  if (!isOf || !own || more.length > 0 || own.number !== undefined || (own.count ?? 1) > 1) return [];
+  const pieces = isIt ? undefined : [whole.mention!];
+  const cost = as("spend", { what: part!.text, category: "materials", amount: price }, { ...held, pieces });
+  return [isIt ? { ...cost, takesBefore: true } : cost, as("buy", { price }, { ...held, pieces: [own] })];
+}
+
 const isFilling = ({ roles }: Tok): boolean => roles.filler === true;
 
 export const boughtListedSold: Offer = (held) => {
@@ -65,6 +79,8 @@ export const boughtListedSold: Offer = (held) => {
       ...(other === undefined ? [as("list", { price }, held)] : []),
     ];
   if (isSaleSaid(held.clause)) return [as("sell", { price }, held), as("hold", { deposit: price }, held)];
+  const part = partOrPiece(held, price);
+  if (part.length > 0) return part;
   const cost = costFor(held, price);
   const isNew = held.pieces.every(({ number }) => number === undefined);
   return [
@@ -214,6 +230,12 @@ function asAgreed(held: Held): Draft[] | null {
   return pieces ? offered : offered.map((each) => ({ ...each, takesBefore: true }));
 }
 
+/** "coming to see the vanity at 6" */
+const isHour = ({ kind, amount }: Tok, at: number, tokens: readonly Tok[]): boolean => {
+  const hour = kind === "amount" && !amount?.money ? wholeOf(amount?.exact ?? null) : null;
+  return hour !== null && hour <= 12 && /^(?:at|around|about|by)$/.test(tokens[at - 1]?.text ?? "");
+};
+
 /** What was only planned or offered: what its own words say, else the sale that it would be. */
 export const asSale: Offer = (held) => {
   const agreed = asAgreed(held);
@@ -223,6 +245,7 @@ export const asSale: Offer = (held) => {
   );
   if (down && held.pieces) return [as("hold", { deposit: centsIn(down) ?? undefined }, held)];
   if (held.made && held.made.kind !== "buy") return [held.made];
+  if (held.clause.tokens.some(isHour)) return [];
   const [price] = held.amounts;
   const meant = held.clause.tokens.flatMap(({ text }) => INTENDED[text] ?? [])[0];
   if (meant && !held.made && held.pieces && held.amounts.length === 1) return [as(meant, { price }, held)];

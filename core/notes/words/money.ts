@@ -52,7 +52,9 @@ export const PAYS_FOR = wordSet("spent dropped blew gave handed paid");
 export const ANOTHER = wordSet("a an another");
 
 /** Said of money that comes on top of as much. */
-export const ONE_MORE = wordSet("another one_more more again extra second also too on_top separate additional yes");
+export const ONE_MORE = wordSet(
+  "another one_more more again extra second also too on_top separate additional yes",
+);
 export const WHAT_FOR = wordSet("for to");
 
 /** A number before these counts something other than money. */
