@@ -1,9 +1,10 @@
 import type { Fact } from "../../core/books/facts.ts";
+import { canStand } from "../../core/decide/decide.ts";
 import { mentionsOf } from "../../core/decide/pieces/mentioned.ts";
 import type { Mention, Reading } from "../../core/notes/reading.ts";
 import type { Question } from "../../db/questions.ts";
 import { closeQuestion, openQuestions, releaseAfter } from "./questions.ts";
-import type { Turn } from "./turn.ts";
+import { deskOf, type Turn } from "./turn.ts";
 
 /** A note that says what an open question asked for closes it: at most one question for each fact. */
 export function closeSettled(turn: Turn, facts: readonly Fact[]): void {
@@ -19,6 +20,22 @@ export function closeSettled(turn: Turn, facts: readonly Fact[]): void {
       else releaseAfter(turn, settled.matter, fact.pieces);
     }
   }
+  if (facts.every(({ pieces }) => pieces.length === 0)) return;
+  for (const question of open.slice(0, MOOT_MAX))
+    if (isMoot(turn, question)) closeQuestion(turn, question.id);
+}
+
+/** So many of the newest are looked at: each costs as much as a note. */
+const MOOT_MAX = 3;
+
+/** Whether nothing that a question offers can be any more: chairs were to be listed, and are sold by now. */
+function isMoot(turn: Turn, { ask }: Question): boolean {
+  if (ask.first || ask.offer) return false;
+  const offered = ask.choices.flatMap(({ effect }) => (effect.kind === "instead" ? effect.readings : []));
+  const isOnlyOffering = ask.choices.every(
+    ({ effect }) => effect.kind === "instead" || effect.kind === "drop",
+  );
+  return offered.length > 0 && isOnlyOffering && !canStand(offered, deskOf(turn));
 }
 
 function isSettledBy(turn: Turn, { matter, ask }: Question, fact: Fact): boolean {

@@ -184,6 +184,10 @@ export const withBeside = (ask: Ask, reading: Reading, desk: Omit<Desk, "confirm
 export const offerOf = (readings: readonly Reading[], desk: Omit<Desk, "confirmed">): Reading | undefined =>
   offerIn(readings, desk, deciding);
 
+/** Whether any of some whole readings can be, as the books are. */
+export const canStand = (readings: readonly Reading[], desk: Omit<Desk, "confirmed">): boolean =>
+  standingOf(readings, desk, deciding).length > 0;
+
 /** What a message tells of pieces that it does not name but describes; null where it tells nothing of such. */
 export const describedIn = (
   text: string,
@@ -215,10 +219,10 @@ function askDay(reading: Reading, dated: readonly Reading[], { today }: Omit<Des
   };
 }
 
-/** Why it is asked; how to say it otherwise is not needed beside buttons that do. */
 /** What asks for one of several readings, and says nothing where none of them stands. */
 const OF_CHOICES: ReadonlySet<string> = new Set([whyOf({ kind: "eitherOf" }), whyOf({ kind: "newOrOld" })]);
 
+/** Why it is asked; how to say it otherwise is not needed beside buttons that do. */
 function promptOf(why: string, left: readonly string[]): string {
   if (left.length > 0) return `I don't know "${left.join(" ")}". Is it this?`;
   return /^[^.?!]+[.?!]/.exec(why)?.[0] ?? why;

@@ -145,6 +145,16 @@ describe("follow-up answers", () => {
     expect(chat.say("14").text).toContain("Bought #1 mirror, 14.00");
   });
 
+  test("what can be no more is asked about no longer", () => {
+    chat.say("bought 2 lamps 10");
+    chat.say("maybe list the lamps at 40");
+    expect(chat.ledger.questions.everyOpen()).toHaveLength(1);
+    chat.say("finished the lamps");
+    expect(chat.ledger.questions.everyOpen()).toHaveLength(1);
+    chat.say("sold both lamps 25");
+    expect(chat.ledger.questions.everyOpen()).toEqual([]);
+  });
+
   test("never mind closes it and records nothing", () => {
     chat.say("sold nightstand 60");
     expect(chat.say("never mind").text).toContain("Dropped");
