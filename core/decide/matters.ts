@@ -25,7 +25,9 @@ export function mattersOf(readings: readonly Reading[], said: string, books?: Bo
       continue;
     }
     const last = matters.findLast((matter) => hasPieces(matter.reading));
-    if (last && (reading.follows || isWorkOn(reading, last.reading))) last.waiting.push(reading);
+    const before = matters.at(-1);
+    if (before && isSameCost(reading, before.reading)) before.waiting.push(reading);
+    else if (last && (reading.follows || isWorkOn(reading, last.reading))) last.waiting.push(reading);
     else matters.push(newMatter(reading, said));
   }
   return matters;
@@ -83,6 +85,16 @@ const isVerbless = (reading: Reading): reading is ReadingOf<"unclear"> =>
   // "desk to 100 and lamp to 24": the books tell of each.
   !reading.byBooks &&
   reading.rest?.length !== 0;
+
+/** "primer for it 14, and brass knobs, 11": for what is still to be asked of the first. */
+const isSameCost = (reading: Reading, before: Reading): boolean =>
+  reading.kind === "spend" &&
+  reading.category === "materials" &&
+  before.kind === "spend" &&
+  before.follows === true &&
+  !reading.pieces &&
+  !before.pieces &&
+  reading.line === before.line;
 
 /** "started the desk", and on the next line "1.5h sanding". */
 function isWorkOn({ kind, missing, line }: Reading, before: Reading): boolean {

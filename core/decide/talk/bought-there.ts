@@ -1,7 +1,7 @@
 import { readMessage } from "../../notes/read.ts";
 import type { Mention, Reading } from "../../notes/reading.ts";
 import { couldOf, isFor, isWholeNote } from "../../notes/unclear.ts";
-import { OUTING, SELLS_USED, STAYS_THERE } from "../../notes/words/places.ts";
+import { FROM_SOMEBODY, OUTING, SELLS_USED, STAYS_THERE } from "../../notes/words/places.ts";
 import { TRAITS } from "../../notes/words/traits.ts";
 import type { Desk } from "../decision.ts";
 import { here } from "../pieces/fits.ts";
@@ -9,8 +9,8 @@ import { matchMention } from "../pieces/match.ts";
 import { mentionsOf } from "../pieces/mentioned.ts";
 
 /**
- * "walnut bench, church sale, 20": what has no verb, and stands beside a place where one buys, was bought where nothing
- * like it is on the books, that could be listed or sold. It is read once more with its verb, and taken so where all of it
+ * "walnut bench, church sale, 20", "stool 5 off a lady": what has no verb, and stands beside where one buys, was bought
+ * where nothing like it is on the books, that could be listed or sold. It is read once more with its verb, and taken so where all of it
  * is a purchase then; null where it is not.
  */
 export function boughtThere(
@@ -31,8 +31,10 @@ export function boughtThere(
 }
 
 const isFromThere = (reading: Reading): boolean =>
-  isFor(reading, "noVerb") &&
-  couldOf(reading).some((one) => one.kind === "buy" && SELLS_USED.test(one.source ?? ""));
+  isFor(reading, "noVerb")
+    ? FROM_SOMEBODY.test(reading.text) ||
+      couldOf(reading).some((one) => one.kind === "buy" && SELLS_USED.test(one.source ?? ""))
+    : (isFor(reading, "anotherPerson") || isFor(reading, "cutOrPrice")) && FROM_SOMEBODY.test(reading.text);
 
 /** "spotted armoire 120 estate sale": a word of no list may be a verb. */
 const LISTED: ReadonlySet<string> = new Set(TRAITS);

@@ -15,6 +15,8 @@ const BOUND_FOR = `${PRIVATE_PLACE}|bus|train|errands|office|shift|run|jog`;
 export const BESIDE = rowsOf<OwnerEffect>({
   "underway: husband picked up a dresser for 30 on his way home from work": `$|<place>|<piece>|<person> [${UNDERWAY} home|back* from|to|after <art>|his|her|their? ${BOUND_FOR}]`,
   "underway: dad grabbed a bookcase for 25 on his way home": `$|<place>|<piece>|<person> [${UNDERWAY} home|back] ;`,
+  "underway: got a hutch 45 off a lady moving out":
+    "from|off|off_of <art>? <trait>|<opinion>|<plain>* <person>|<new> [moving|relocating|downsizing|clearing|emptying out|house|away|abroad|home|town|his|her|their|the|attic|garage|basement*] !to",
   "underway: sent 200 to the loan while dinner burned":
     "$|loan [while|as|when <art>? dinner|supper|lunch|breakfast|coffee|toast|laundry|pasta|rice|soup|food <any> <any>? lol?] ;",
   "underway: got two stools at the thrift store on my lunch break, 24 for the pair":

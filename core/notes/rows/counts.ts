@@ -59,7 +59,10 @@ export const COUNTS = rowsOf<NumberEffect>({
   "passing: two cans of spray paint and a roll of tape 18":
     "[# <container> of?] <trait>|<plain>* <supply> and|&|plus|+|,* #|a|an|couple|few|another|some* <container>? of? <trait>|<plain>* <supply>",
   "passing: paint and 2 brushes 44":
-    "<supply> ,? and|&|plus|+|, [#|couple|few] <trait>|<plain>* <supply> :|-|for|was|came_to|<supply>|and|,* $",
+    "<supply> ,? and|&|plus|+|, [#|couple|few] <trait>|<plain>* <supply> for|on? <art>? <piece>? :|-|for|was|came_to|<supply>|and|,|.|that|it|which|all* $",
+  "passing: casters for the cart, 14.60 for the set of four":
+    "<supply> … $ [,|for? the|a? set|<container> of #] ;",
+  "passing: drawer pulls, pack of ten, 18": "<supply> [,|in? the|a? set|<container> of # ,|for?] $",
   "passing: 2 knobs, hinges and a lock 26":
     "^ [#] <supply> ,|and|&* <art>? <supply> ,|and|&|<art>* <supply>? :|for? $ ;",
   "passing: spent 41 on stain, poly and 4 brushes":

@@ -15,6 +15,8 @@ export const LIVING = rowsOf<ChatterEffect>({
     "^ [i|we must|gotta|have_to be|have_been|be_getting|be_going <opinion>|<plain>|mad|crazy|insane|nuts|old|dreaming|blind|senile|out_of_my_mind|soft|losing_it] ;",
   "chat: sold the crib 40, my sister says i am dreaming":
     "[<art>? <kin>|<person>|everyone|everybody|they|people|coworkers says|say|said|thinks|think|thought|swears|tells_me|told_me|insists that? i|im|ive|we|were am|are|was|have|had|need|must_be|should_be|belong|might_be|may_be? so|too|a_bit|totally|really|quite|completely* crazy|nuts|dreaming|mad|insane|bonkers|dreamer|obsessed|addicted|a_hoarder|lucky|unlucky|silly|a_genius|foolish|cheap|nice|soft|help|a_dreamer|out_of_my_mind|lost_my_mind|lost_it|gone_mad|a_problem|in_a_circus|a_saint|an_angel|a_fool|an_idiot|stubborn|working_too_hard|work_too_hard|work_too_much|doing_too_much] ;",
+  "chat: just off a 12 hour shift, got a nightstand for 14":
+    "^ [just? off|after|finished|coming_off|came_off|did|worked|pulled <art>|my? <opinion>|<plain>|double|night|graveyard|long? <time>? shift] ,|and|!|.|;|<~buy>",
   "chat: sold the crib 40, that one extra shift paid for it":
     "^ [that|this|the|my|an|one <any>? <any>? <any>? paid|covered|made_up for it|this|that|the_whole_thing] ;",
   "chat: kim came for the crib with the 145. its hers":

@@ -2,8 +2,16 @@ import { TO_WORK } from "../words/labors.ts";
 import type { OwnerEffect } from "./hands.ts";
 import { rowsOf } from "./row.ts";
 
+const FITTED =
+  "replaced|changed|changed_out|swapped|swapped_out|installed|fitted|put|put_on|put_in|added|attached|mounted";
+const NEW_PART =
+  "<trait>|<plain>|<opinion>|#|new|fresh|used|replacement|missing|broken|old|matching* <part>|<supply> <part>?";
+const ON_PIECE = "on|in|into|to|onto|for <art>? <piece> ,|for|was|at|-* $ !!<time>";
+
 /** Parts of a piece, things for it, services on it and who gets money for them; supplies named by their size. */
 export const PARTS = rowsOf<OwnerEffect>({
+  "word: replaced the casters on the cart, 14.60": `[${FITTED}] <art>? ${NEW_PART} ${ON_PIECE}`,
+  "supply: put new hinges on the dresser, 9.40": `${FITTED} <art>? [${NEW_PART}] ${ON_PIECE}`,
   "word: 30 min dresser hardware": "^ <time> on|for? <art>? <piece> [<part>|hardware <part>?] ;",
   "part: bought mirror mounting kit 9":
     "[<piece> mounting|mount|repair|assembly|hanging|replacement|touch_up kit|kits|hardware|set]",
@@ -31,7 +39,7 @@ export const PARTS = rowsOf<OwnerEffect>({
   "supply: bought stuff for desk 20":
     "<~buy>|<spend>|got|paid|ordered <art>? [some|more|a_few|few|other? <things>] for|to|on <art>? <piece>",
   "supply: new back panel for the armoire 11.25":
-    "^ <art>? [<trait>|<plain>|back|replacement|new|used|spare|matching|extra* <part> <part>?] for|to|on <art>? <piece>",
+    "^ <art>? [<trait>|<plain>|back|replacement|new|used|spare|matching|extra* <part> <part>?] for|to|on|in <art>? <piece>",
   "supply: replacement mirror for the vanity 30": "^ <art>? [<spare>] for|to|on|in <art>? <piece>",
   "supply: bought a replacement mirror for the vanity 30":
     "<~buy>|<spend>|got|paid|ordered <art>? [<spare>] for|to|on|in <art>? <piece>",
@@ -81,7 +89,7 @@ export const PARTS = rowsOf<OwnerEffect>({
     "^ <art>? [<piece> <piece>|glass] replaced|recut|resilvered|fixed|repaired for? $",
   "word: mirror recut 40 by the glass shop": "$ [by <art>? <supply>|<word> shop|store|place|guy|man|lady] ;",
   "service: desk delivery 20": "<piece> !<supply>|moved [<service>] $ ;",
-  "word: 20 min gluing chair leg": "<time> <labor> <art>? <piece> [<part> <part>?] ;",
+  "word: 20 min gluing chair leg": "<time> of? <labor> <art>? <piece> [<part> <part>?] ;",
   // What is named by its size, its grit or a word that is a verb elsewhere.
   "supply: 2x4s 6": "[<boards>]",
   "supply: 2x4 6": "^ #|some|a? [<board> <supply>|<new>?] $|for",

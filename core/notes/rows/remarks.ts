@@ -20,6 +20,8 @@ export const REMARKS = rowsOf<TurnEffect>({
   // For what a cost was enough.
   "for: one tin of oil, 13.25, was enough for the whole desk":
     "<supply> … $ [,|-? was|is|just* did|does|covered|covers|coated|enough|plenty|ample for|to_do|all|all_of|over*] <art>? <piece> !!<time>",
+  "for: two quarts of paint 39.90, to be charged to the desk":
+    "<supply> … $ … [to_be|it|that|this|which|is|thats|its|and|.|-* charged|booked|billed|charge|book|bill|goes|going it|that|them? to|on|under|against] <art>? <piece>",
   // A piece that is kept: whose wish it is, that it is off the list, how well it stands there.
   "word: my wife wishes to keep the desk, so please take it out of the stock": `[<art>? <kin>? wants|want|wishes|wish|would_like|would_love|begs|begged|asks|asked|insists|insisted|decided|hopes to|on|for|us|me*] keep|keeping … ${OFF_THE_LIST}`,
   "word: we are keeping the desk, so please strike it from the stock": `keep|kept|keeping|stays_with_us|<retire> … [,|.|-|;|so|and|please|pls|you|we|can|may|could* ${OFF_THE_LIST} please|pls|thanks?] ;`,
@@ -61,6 +63,10 @@ export const REMARKS = rowsOf<TurnEffect>({
     "^ [<art>? first|second|third|1st|2nd|3rd|last|final|base|top? coat|coats] <art>? <time>|<piece> … <time>|<piece>",
   "labor: second coat, 1 hr":
     "^ [<art>? another|first|second|third|1st|2nd|3rd|last|final|base|top|clear|<supply>* coat|coats of? <supply>? on|done|down|went_on?] ,|-? took? <time>",
+  "labor: stain went on the desk today, an hour":
+    "^ [<art>? first|second|third|last|final|top|base|another|<supply>|<trait>* coat|coats|<supply> of? <supply>?] went_on|is_on|went_down <art>? <piece>? <day>|<word>? ,|-|.? took? <time>",
+  "word: quilt rack got its sanding, 25 mins":
+    "<piece> [got|had|has_had <art>|its|their|another|first|second|third|last|final|good|quick|light|proper*] <labor> ,|for|-|.|took* <time>",
   "labor: got the old finish off the desk, 2 hrs":
     "[got|getting|get|took|taking|take <art>|all|most|of|old|original* <trait>|<plain>|<opinion>* finish|paint|varnish|stain|poly|lacquer|wallpaper|wax|veneer|rust|gunk off|off_of] <art>? <piece>",
   "labor: primer coat done on the desk": "[<supply> coat|coats done|down|on] on <art>? <piece>",

@@ -207,9 +207,9 @@ function withG<Head>(norm: string, { entry }: Lexicon<Head>): string | null {
   return isSettled(entry(`${norm}g`)) ? `${norm}g` : null;
 }
 
-/** "restained", of work that is listed without its prefix. */
+/** "restained", "unnailing", of work that is listed without its prefix; "unpainted" tells how a piece is. */
 function doneAgain<Head>(norm: string, { entry }: Lexicon<Head>): string | null {
-  const once = norm.startsWith("re") ? norm.slice(2) : "";
+  const once = /^(?:re|(?:un|de).*ing$)/.test(norm) ? norm.slice(2) : "";
   return once.length >= AGAIN_LENGTH_MIN && entry(once)?.said?.labor ? once : null;
 }
 

@@ -192,9 +192,12 @@ export function lastWord(text: string): string {
   return from === 0 ? text : text.slice(from);
 }
 
-/** "re-glued" is one word. */
+/** "re-glued", "un-nailing" are one word. */
 const isAgainPart = (before: Word, { kind, start }: Word, line: string): boolean =>
-  kind === "letters" && before.norm === "re" && start === before.end + 1 && line[before.end] === "-";
+  kind === "letters" &&
+  /^(?:re|un|de)$/.test(before.norm) &&
+  start === before.end + 1 &&
+  line[before.end] === "-";
 
 const again = (before: Word, word: Word): Word => ({
   ...word,

@@ -44,7 +44,7 @@ const STEMS = wordsAlike(`
   steaming=steamed whittling=whittled doweling=doweled rescreening=rescreened reglazing=reglazed
   resealing=resealed rewaxing=rewaxed restaining=restained restapling=restapled rewebbing=rewebbed
   respraying=resprayed tidying_up=tidied_up cleaning_out=cleaned_out cleaning_off=cleaned_off
-  knocking_apart=knocked_apart
+  knocking_apart=knocked_apart weaving=wove
 `);
 
 /** Work as a noun: "touch ups on the vanity". */
@@ -57,7 +57,7 @@ const DOINGS = phrases(`
   toiling_over hacking_at hacking_away_at going_over tinkering_with tinkering puttering_with puttering
   futzing_with futzing fiddling_with fussing_with fussing_over messing_with wrestling_with wrestling
   banging_on beating_on grinding_away_at wrangling fabricating embellishing tweaking brushing feathering
-  color_matching picking_at pecking_at poking_at working_over fooling_with
+  tying knotting springing color_matching picking_at pecking_at poking_at working_over fooling_with
 `);
 
 export const LABORS: readonly string[] = [...STEMS.flat(), ...JOBS, ...DOINGS];

@@ -30,6 +30,10 @@ export const SELLS_USED =
 export const STAYS_THERE =
   /\b(?:my|our) (?:own )?(?:\w+ )?(?:sale|auction|boot)\b|\b(?:has|had|have|firm)\b/i;
 
+/** Before whom a piece came from. */
+export const FROM_SOMEBODY =
+  /^(?!\W*\d[\d.,]* (?:for|from|on) ).*\w(?: \d[\d.]*)?,? (?:off|off of|from) (?:a|an|the|my|our|some|this|that) [a-z]/i;
+
 /** "thrift run: stool 4": the way there, behind the place. */
 export const OUTING = /\b(?:run|trip|haul|finds?|stop)(?= ?:)/i;
 
