@@ -9,14 +9,12 @@ import { lentBack } from "../../core/decide/names/lent-back.ts";
 import { toKnownLoan } from "../../core/decide/names/loan.ts";
 import { boughtThere } from "../../core/decide/talk/bought-there.ts";
 import { ofBouncedCheck, ofPastBuyer } from "../../core/mending/by-buyer.ts";
-import { meansAny, mendOfGone } from "../../core/mending/mend.ts";
-import { ofMisnoted } from "../../core/mending/misnoted.ts";
+import { mendOfGone } from "../../core/mending/mend.ts";
+import { isCorrection, ofMisnoted } from "../../core/mending/misnoted.ts";
 import type { Past } from "../../core/mending/past.ts";
 import { readMessage } from "../../core/notes/read.ts";
 import type { Reading } from "../../core/notes/reading.ts";
 import { couldOf } from "../../core/notes/unclear.ts";
-import { OF_MORE_NOTES } from "../../core/notes/words/mending.ts";
-import { saysAny } from "../../core/notes/words/words.ts";
 import { lastQuestion } from "./last-question.ts";
 import { saidOf } from "./outcome.ts";
 import { isOfToday, newestFact, talkOf } from "./talk.ts";
@@ -56,12 +54,6 @@ function fromBefore(text: string, readings: readonly Reading[], desk: TalkingDes
     corrected !== null && mend !== undefined && !corrected.readings.some((each) => saysSame(each, mend));
   return on && !isAsked ? on : (corrected?.readings ?? readings);
 }
-
-/** It corrects what the books have. */
-const isCorrection = (reading: Reading, desk: Omit<Desk, "confirmed">): boolean =>
-  reading.kind === "fix" ||
-  (reading.kind === "undo" && !saysAny(reading.text, OF_MORE_NOTES)) ||
-  (reading.kind === "mend" && meansAny(reading, desk));
 
 /** Whether of all that a message may correct the likeliest is just that. */
 function saysSame(reading: Reading, on: Reading): boolean {

@@ -21,6 +21,21 @@ export function ofItsOwn(
   return own.length > 0 ? own : facts;
 }
 
+/** How much nearer the newest amount has to be than any other. */
+const NEARER = 0.6;
+
+/**
+ * "sorry, the desk was 100" behind its sale for 110: of its purchase, its listing and its sale the one noted last, where that
+ * is by far the nearest as well. Of several of one kind it is asked.
+ */
+export function likeliest(facts: readonly Fact[], amount: Cents | undefined, past: Past): readonly Fact[] {
+  const [first, ...others] = facts;
+  if (!first || !amount || !past.isToday(first)) return facts;
+  const off = (fact: Fact): number => Math.abs(Math.log((fact.amount || 1) / amount));
+  const isLikelier = (other: Fact): boolean => other.kind !== first.kind && off(first) < NEARER * off(other);
+  return others.every(isLikelier) ? [first] : facts;
+}
+
 /**
  * The standing facts that fit, the one recorded last first, without those of profit sent. They are put in order at the
  * end: books of ten years have 25,000 facts, and few of them fit.

@@ -20,7 +20,7 @@ import { DEPOSIT, HOLD } from "../notes/words/mending.ts";
 import { saysAny } from "../notes/words/words.ts";
 import { changed } from "./changed.ts";
 import { canMend, mendFieldsOf } from "./fields.ts";
-import { factsMeant, isMeant, ofItsOwn } from "./meant.ts";
+import { factsMeant, isMeant, likeliest, ofItsOwn } from "./meant.ts";
 import { type Amendment, withoutPieces } from "./mistake.ts";
 import { asMeasure } from "./newest.ts";
 import type { Past } from "./past.ts";
@@ -52,7 +52,7 @@ export function decideMend(said: MendReading, desk: Desk): Decision {
   const isBought = named.length === 0 && of.kind === "sell" && to.method !== undefined;
   const meant = isBought ? factsMeant({ ...of, kind: "buy" }, desk, past) : named;
   const able = removed ? meant : meant.filter(({ kind }) => canMend(kind, to));
-  const fitting = to.amount === undefined ? able : ofItsOwn(able, of);
+  const fitting = to.amount === undefined ? able : likeliest(ofItsOwn(able, of), to.amount, past);
   const [only, ...others] = fitting;
   if (!only) {
     const told = meant.length === 0 ? (asNewDrive(reading) ?? asNewPiece(reading)) : null;

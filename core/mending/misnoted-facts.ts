@@ -7,7 +7,7 @@ import type { Misnoted } from "../notes/misnoted/misnoted-said.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
 import { bears } from "../notes/verbs.ts";
 import { canMend, type MendTo } from "./fields.ts";
-import { isMeant, isOfWhat, newestFirst, ofItsOwn } from "./meant.ts";
+import { isMeant, isOfWhat, likeliest, newestFirst, ofItsOwn } from "./meant.ts";
 import type { Past } from "./past.ts";
 
 /* Which note on the books a message corrects, and what becomes of it. */
@@ -48,7 +48,12 @@ export function correctedBy(said: Misnoted, desk: Looking, past: Past, isWhole: 
   const isOwn = ({ fact, to }: Found): boolean =>
     (own.includes(fact) || isMeasure(fact)) && !(to!.pieces && exact.some((one) => !one.to!.pieces));
   const kept = withMethod(exact.filter(isOwn));
-  if (said.now.pieces.length > 0) return kept;
+  const likely = likeliest(
+    kept.map(({ fact }) => fact),
+    said.now.amount,
+    past,
+  );
+  if (said.now.pieces.length > 0) return kept.filter(({ fact }) => likely.includes(fact));
   const last = kept.filter(({ fact }) => fact.root === touched);
   return last.length === 1 ? last : kept;
 }
@@ -99,23 +104,24 @@ export const hasValue = ({ amount, minutes, miles, date, method, place, how }: M
 /** What becomes of a fact by what is told; null where it is of another one, or nothing is. */
 function becoming(fact: Fact, said: Misnoted, desk: Looking, isWhole: boolean): MendTo | null {
   const { now, old } = said;
-  if (!isOfKind(fact, said) || !isOfWhat(fact, said.what) || !hasOld(fact, said)) return null;
+  if (!isOfKind(fact, said) || !isOfThing(fact, said) || !hasOld(fact, said)) return null;
   const { buyer } = fact.data as { buyer?: string };
   const isOther = old.who !== undefined;
   if (isOther ? buyer !== old.who : now.who !== undefined && buyer !== now.who && hasValue(now)) return null;
   const of = (mention: Mention) =>
     fact.pieces.some((number) => isMeant(mention, desk.books.pieces.get(number)!));
   if (old.pieces.length > 0 && !old.pieces.every(of)) return null;
+  if (said.isOfShop) return fact.kind === "spend" && fact.pieces.length > 0 ? { pieces: [] } : null;
   const to = valuesOf(fact, said);
   const isOfPieces = now.pieces.every(of);
-  const sameAmount = now.amount !== undefined && to !== null && isSo(fact, to);
+  const isSame = to !== null && isSo(fact, to);
   const person = now.who ?? now.name;
   // "sold the desk to mara not nell, 120": what else is told is what it is known by.
   if (isOther && person !== undefined && isOfPieces && (to === null || isSo(fact, to)))
     return { buyer: person };
-  if (to && !sameAmount) return isOfPieces && Object.keys(to).length === 1 ? to : null;
+  if (to && !isSame) return isOfPieces && Object.keys(to).length === 1 ? to : null;
   // "its the desk thats listed for 140": what is told of another piece.
-  if (hasValue(now) && !sameAmount) return null;
+  if (hasValue(now) && !isSame) return null;
   if (now.traits.length > 0 && isOfPieces) {
     const other = otherByTraits(fact, said, desk);
     if (other !== null || fact.kind === "buy")
@@ -133,6 +139,10 @@ function becoming(fact: Fact, said: Misnoted, desk: Looking, isWhole: boolean): 
   return null;
 }
 
+/** "that hour was on the lamp, rewiring": of a time that nobody said what was done in, too. */
+const isOfThing = (fact: Fact, { what, labor }: Misnoted): boolean =>
+  isOfWhat(fact, what) || (labor !== undefined && fact.kind === "work" && fact.data.what === undefined);
+
 const isIncome = ({ kind }: Fact): boolean => kind === "sell" || kind === "hold" || kind === "collect";
 
 function isOfKind(fact: Fact, { kinds, isThen, isOurs, isTheirs, isWho, now, old, what }: Misnoted): boolean {
@@ -141,6 +151,8 @@ function isOfKind(fact: Fact, { kinds, isThen, isOurs, isTheirs, isWho, now, old
   if (old.who !== undefined || isWho) return "buyer" in fact.data;
   if (kinds.length > 0) return kinds.some((kind) => kind === fact.kind);
   const isPaid = now.amount !== undefined;
+  // "he paid the rug by transfer": what came in.
+  if (now.method !== undefined && isTheirs && !isPaid) return isIncome(fact);
   // "paid dana 5 for the wrong lamp": what we paid is no price that came in.
   if (isPaid && isOurs && !isTheirs && isIncome(fact)) return false;
   if (isPaid && isOurs && !isTheirs && now.who === undefined && what === undefined && now.pieces.length > 0)

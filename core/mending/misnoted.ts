@@ -1,22 +1,26 @@
+import type { Fact } from "../books/facts.ts";
 import { labelOf } from "../books/label.ts";
 import { showDay } from "../calendar.ts";
 import { mentionLabel } from "../decide/pieces/mention-words.ts";
 import { byNumbers } from "../decide/pieces/mentioned.ts";
 import { type Cents, show } from "../money.ts";
-import { misnotedIn } from "../notes/misnoted/misnoted.ts";
-import type { Misnoted } from "../notes/misnoted/misnoted-said.ts";
+import { mayCorrect, misnotedIn } from "../notes/misnoted/misnoted.ts";
+import { type Misnoted, raise } from "../notes/misnoted/misnoted-said.ts";
 import { readMessage } from "../notes/read.ts";
 import type { Reading, ReadingOf } from "../notes/reading.ts";
 import { partedIn } from "../notes/settling.ts";
-import { anyOf, eitherOf, isFor, tellsNoFact, whyOf } from "../notes/unclear.ts";
+import { anyOf, couldOf, eitherOf, isFor, isRefused, tellsNoFact, whyOf } from "../notes/unclear.ts";
 import { bears } from "../notes/verbs.ts";
-import { GOOD_FOR, NOT_OLD } from "../notes/words/mending.ts";
-import { OF_NOW, OLD_PHRASES } from "../notes/words/misnoted.ts";
+import { GOOD_FOR, NOT_OLD, OF_MORE_NOTES } from "../notes/words/mending.ts";
+import { MARKS, OF_NOW, OLD_PHRASES } from "../notes/words/misnoted.ts";
 import { saysAny } from "../notes/words/words.ts";
 import type { MendTo } from "./fields.ts";
 import { isMeant } from "./meant.ts";
+import { meansAny } from "./mend.ts";
 import { correctedBy, type Found, type Looking } from "./misnoted-facts.ts";
 import { OFFERED_MAX, takenOut } from "./misnoted-out.ts";
+import type { Past } from "./past.ts";
+import { besideReasons, type Corrected } from "./reasons.ts";
 
 /*
  * A message that corrects what is noted, in whatever words: the note that it is about is the one on the books that has all
@@ -28,11 +32,48 @@ type Mend = ReadingOf<"mend">;
 /** The readings of a message that corrects a note on the books; null where it corrects none. */
 export function ofMisnoted(text: string, readings: readonly Reading[], desk: Looking): Corrected | null {
   const { past, today } = desk;
-  if (!past || saysAny(text, GOOD_FOR)) return null;
+  if (!past || !mayCorrect(text) || saysAny(text, GOOD_FOR)) return null;
+  const whole = wholly(text, readings, desk, past, false);
+  const isMarked = saysAny(text, MARKS);
+  const mayHaveParts = isMarked || NAMES_OLD.test(text) || (text.match(NUMBERS)?.length ?? 0) > 1;
+  if (whole?.isSure || !mayHaveParts) return whole;
+  const alone = (part: string): Corrected | null => {
+    const read = readMessage(part, today);
+    if (read.length > 0 && read.every((reading) => isCorrection(reading, desk)))
+      return { readings: read, isSure: true };
+    const isDoubted = read.length === 1 && couldOf(read[0]).some((each) => isCorrection(each, desk));
+    return wholly(part, read, desk, past, isMarked) ?? (isDoubted ? { readings: read, isSure: false } : null);
+  };
+  return besideReasons(text, alone, { ...desk, past }) ?? whole;
+}
+
+/** "not 35": what it was, or how; "the deposit was 50": a note is called by its name. */
+const NAMES_OLD =
+  /\bnot\b|n['’]?t\b|\b(?:deposit|sale|payment|trip|drive|listing|tips?|fee|receipt|slip|sticker|tag|asking) (?:was|were|says?)\b/i;
+
+/** "couch was 135, the guy was five short": the difference may be told. */
+const NUMBERS = /\b(?:\d[\d.,]*|one|two|three|four|five|six|seven|eight|nine|ten|fifteen|twenty|couple)\b/gi;
+
+/** It corrects what the books have. */
+export const isCorrection = (reading: Reading, desk: Looking): boolean =>
+  reading.kind === "fix" ||
+  (reading.kind === "undo" && !saysAny(reading.text, OF_MORE_NOTES)) ||
+  (reading.kind === "mend" && meansAny(reading, desk));
+
+/** What a message that tells nothing else corrects; `isMarked`: said as a correction, in words that stand beside it. */
+function wholly(
+  text: string,
+  readings: readonly Reading[],
+  desk: Looking,
+  past: Past,
+  isMarked: boolean,
+): Corrected | null {
+  const { today } = desk;
   const isBought = readings.length > 1 && readings[0]!.kind === "buy";
   if (isBought && text.includes(" when ")) return thenMore(text, desk);
   const said = misnotedIn(text, () => namesOn(desk), today);
   if (!said) return null;
+  if (isMarked) raise(said, "likely");
   // "no work on the dresser today", "they said it sold for 300": nothing has happened, and nothing is corrected.
   // That it did not happen is what takes a note out that says it did.
   const isNamed = said.out !== undefined && said.isNoun && !said.kinds.includes("hold");
@@ -46,11 +87,11 @@ export function ofMisnoted(text: string, readings: readonly Reading[], desk: Loo
   if (!isOpen && readings.some(tellsNoFact)) return null;
   // "seller paid 400 for this dresser, had the receipt"
   const isOthers = readings.length > 0 && readings.every((reading) => isFor(reading, "other"));
-  if (isOthers && said.old.amount === undefined) return null;
+  if (isOthers && !takesBack && said.old.amount === undefined) return null;
   // "drove 24 no 26 miles": it takes itself back, and no note before it.
   if (said.now.miles !== undefined && said.now.amount !== undefined) return null;
   const isRange = (reading: Reading): boolean => isFor(reading, "range");
-  if (!takesBack && !said.out && readings.some(isRange)) return null;
+  if (!takesBack && !said.out && !said.isProven && readings.some(isRange)) return null;
   const isWhole = readings.length > 0 && readings.every(isNoted);
   const at = { text, line: 0 };
   if (said.out || said.undoes || said.isAgain) {
@@ -70,11 +111,17 @@ export function ofMisnoted(text: string, readings: readonly Reading[], desk: Loo
   // "would you take 65 for it? nope": asked, whatever it may correct.
   const isPlain = !said.isTurned || said.sense === "sure";
   const isRetold = said.isNoun || isToldOfThing(said) || isOnce(only, said, desk);
-  const isAtOnce = said.isProven || isRetold || !readings.some(saysOther);
-  if (isAllTaken && isPlain && isAtOnce && others.length === 0 && isSaid(only, said, isWhole, readings, desk))
+  const isAgain = isListedAnew(only, said, readings, past);
+  // "sorry, 28 for the end table" behind its sale for 30
+  const isOfSale = isDoubted(said) && isJustNow(only.fact, "sell", past);
+  const tellsOther = (reading: Reading): boolean =>
+    saysOther(reading) && !(isOfSale && isFor(reading, "noVerb"));
+  const isAtOnce = said.isProven || isRetold || isAgain || !readings.some(tellsOther);
+  const isDone = isAgain || isSaid(only, said, isWhole, readings, desk);
+  if (isAllTaken && isPlain && isAtOnce && others.length === 0 && isDone)
     return {
       readings: [asMend(only)],
-      isSure: said.sense === "sure" || isOnce(only, said, desk) || isCalled(said),
+      isSure: said.sense === "sure" || isAgain || isOnce(only, said, desk) || isCalled(said),
     };
   // "drawer was broken so i sent dana 25 back": money that went back, and no other price.
   if (said.sense !== "sure" && readings.some(({ kind }) => kind === "refund")) return null;
@@ -127,12 +174,6 @@ function withoutOld(text: string, old: Cents, { books, today }: Looking): Correc
     (piece) => piece.gone === null && piece.listPrice === old && isMeant(mention, piece),
   );
   return isAsked ? { readings: [{ ...note, text }], isSure: true } : anew;
-}
-
-/** What a message corrects, and whether it can be nothing else. */
-interface Corrected {
-  readings: Reading[];
-  isSure: boolean;
 }
 
 const isNoted = (reading: Reading): boolean =>
@@ -206,6 +247,16 @@ function isOnce({ fact, to }: Found, said: Misnoted, { books }: Looking): boolea
   );
   return fact.kind === "sell" && now.pieces.length > 0 && !isHere && isDoubted(said);
 }
+
+/** "no i mean listed the bench at 40" right behind its listing: that one, at another price. */
+function isListedAnew({ fact }: Found, said: Misnoted, readings: readonly Reading[], past: Past): boolean {
+  const [only, ...others] = readings.filter((reading) => !isRefused(reading));
+  return isDoubted(said) && only?.kind === "list" && others.length === 0 && isJustNow(fact, "list", past);
+}
+
+/** Noted just now, in the last message. */
+const isJustNow = (fact: Fact, kind: Fact["kind"], past: Past): boolean =>
+  fact.kind === kind && fact.root === past.touched() && past.isToday(fact);
 
 const isDoubted = ({ sense }: Misnoted): boolean => sense === "sure" || sense === "likely";
 

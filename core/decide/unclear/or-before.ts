@@ -115,10 +115,11 @@ function sameBefore(reading: Reading, { past, ...desk }: Omit<Desk, "confirmed">
   if (reading.kind === "spend" && !reading.text.toLowerCase().includes(thing || " ")) return null;
   const of = { kind, ...(what ? { what } : {}), ...(pieces ? { pieces } : {}) };
   const day = reading.date ?? desk.today;
-  const isSame = (fact: Fact): boolean =>
-    fact.amount === amount && past.isToday(fact) && (isPurchase || fact.root === past.touched());
   // Nearly every cost is told once: the books are gone through for its thing only where one came to as much that day.
-  if (!ofDay(day, desk.books).some(isSame)) return null;
+  if (!ofDay(day, desk.books).some((fact) => fact.amount === amount)) return null;
+  const touched = past.touched();
+  const isSame = (fact: Fact): boolean =>
+    fact.amount === amount && (isPurchase || fact.root === touched) && past.isToday(fact);
   return factsMeant(of, { ...desk, confirmed: [] }, past).some((fact) => fact.day === day && isSame(fact))
     ? reading
     : null;

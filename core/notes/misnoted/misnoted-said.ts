@@ -57,6 +57,8 @@ export interface Misnoted {
   isTheirs: boolean;
   /** "its a …": what it is called. */
   isName: boolean;
+  /** It is a cost of the shop, and of no piece. */
+  isOfShop?: true;
   /** A name was wrong. */
   isWho: boolean;
   left: string[];

@@ -7,11 +7,14 @@ import type { Kind, Mention } from "../reading.ts";
 import { centsIn } from "../slots/money.ts";
 import { ARTICLES } from "../words/filler.ts";
 import { LABOR_NAMES } from "../words/labors.ts";
+import { ARTICLES_WIDE } from "../words/links.ts";
 import { OLD, POINTING } from "../words/mending.ts";
 import {
   BECAME,
+  BEFORE_CHANGED,
   BEFORE_PLACE,
   BEFORE_PLANNED,
+  BEFORE_SHOP,
   BESIDE_MISNOTED,
   CAME_OUT,
   CORRECTIONS,
@@ -19,14 +22,17 @@ import {
   DOUBTS,
   IN_SUMS,
   LOAN,
+  MAKES_IT,
   MAY_TURN,
   MEANT,
   NAMES_IT,
   NO_CORRECTION,
   NOTED_AS,
+  OF_SHOP,
   SPOKEN_OF,
   TELLS_SUM,
   THEIR_OWN,
+  THINGS_TOO,
   WAS,
   WE_PAY,
   WRONG,
@@ -120,8 +126,12 @@ export function takeWord(said: Misnoted, tokens: readonly Tok[], at: number): bo
     list.has(text) || words.some((word) => list.has(word));
   // "meant to sand today but ran out of paper": it was planned.
   if (MEANT.has(text) && tokens[at + 1]?.text === "to") return false;
+  if (OF_SHOP.has(text) && BEFORE_SHOP.has(tokens[placeBefore(tokens, at - 1, ARTICLES_WIDE)]?.text ?? "")) {
+    said.isOfShop = true;
+    return true;
+  }
   if (isProof(tokens, at)) prove(said);
-  else if (isAny(DECIDES)) raise(said, "sure");
+  else if (isAny(DECIDES) && !isOfNothing(tokens, at)) raise(said, "sure");
   else if (isAny(DOUBTS)) raise(said, "likely");
   else if (isAny(CAME_OUT)) raise(said, "weak");
   if (isAny(WAS)) said.isTold = true;
@@ -159,8 +169,20 @@ function isProof(tokens: readonly Tok[], at: number): boolean {
   const { text } = tokens[at]!;
   const next = tokens[at + 1];
   if (WRONG.has(text)) return !next || next.kind === "mark" || next.kind === "amount";
+  // "straps for the crib, make it 8.99": of a cost, which has no other price from now on.
+  if (MAKES_IT.has(text) && next?.kind === "amount")
+    return tokens.some(({ roles }) => roles.supply !== undefined);
   if (CORRECTIONS.has(text)) return next?.roles.supply === undefined;
   return MEANT.has(text) && next !== undefined && !BEFORE_PLANNED.has(next.text);
+}
+
+/** "double shift today", "he had the 2 bucks change": a thing, where nothing stands behind it that is to be changed. */
+function isOfNothing(tokens: readonly Tok[], at: number): boolean {
+  const next = tokens[at + 1];
+  return (
+    THINGS_TOO.has(tokens[at]!.text) &&
+    (!next || next.kind === "day" || (next.kind === "word" && !BEFORE_CHANGED.has(next.text)))
+  );
 }
 
 /** A name stands in one place; "typo in the ad" names nobody. */

@@ -44,7 +44,7 @@ export const mayCorrect = (text: string): boolean =>
 /** What a message tells so; null where it tells more than that, or nothing of it. `people`: those on the books. */
 export function misnotedIn(text: string, people: () => ReadonlySet<string>, today: Day): Misnoted | null {
   if (!mayCorrect(text)) return null;
-  const tokens = lexed(text);
+  const tokens = lexed(text.replace(/[;:](?=\s)/g, ","));
   if (tokens.length > TOKENS_MAX || tokens.some(({ each }) => each)) return null;
   const names = people();
   const said = nothingSaid();
@@ -97,7 +97,10 @@ export function misnotedIn(text: string, people: () => ReadonlySet<string>, toda
   // "it was a card payment not cash": what came in.
   if (said.now.method !== undefined && !said.isLoan && said.kinds.join() === "pay") said.kinds = PAID_KINDS;
   // "meant to say it went to rosa, not nell": it was told before.
-  if (said.isLate && (said.isProven || isOfMethod(said))) said.isLate = false;
+  if (said.isLate && (said.isProven || isOfMethod(said))) {
+    said.isLate = false;
+    raise(said, "likely");
+  }
   if (said.out === "denied") restateDenied(said, tokens, taken.denied);
   return withCount(withoutLabor(taken.isSlip ? withNowOf(said) : said));
 }
@@ -168,7 +171,7 @@ function withCount(said: Misnoted): Misnoted {
 function withoutLabor({ labor, ...said }: Misnoted): Misnoted {
   if (labor === undefined) return said;
   const isWork = said.now.minutes !== undefined || said.old.minutes !== undefined || said.out !== undefined;
-  return { ...said, ...(isWork ? { what: labor, kinds: ["work"] } : {}) };
+  return { ...said, ...(isWork ? { what: labor, labor, kinds: ["work"] } : {}) };
 }
 
 /** "it heard me wrong i said fifty": what was said is what is meant. */

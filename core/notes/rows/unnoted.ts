@@ -48,6 +48,8 @@ export const UNNOTED = rowsOf<"out" | "maybe" | "undo" | "again" | "denied">({
   "out: remove teos deposit": `^ ${OPENS}* [delete|remove|erase|void|scrap|scratch|cancel|nix|reverse <art>?] <new>|<supply>|<piece>|sale|deposit|listing|drive|hold|payment`,
   "out: forget i said that about the paint":
     "[forget|ignore|pretend|disregard that? i|we said|put|wrote|sent|never? that|it|anything|this? about|on]",
+  "out: took the drill bits back, got my 16 back":
+    "[took|brought|returned|sent|carried|taken the|my|those|that|them|em|it|some|both* <supply>? back? to? the? store|shop|mall|place|<place>? and|,|so|i|we* got|refunded|gave_me my|the|all|full|whole* $ back|refunded|refund?] ;",
   "out: the gas wasnt for the shop remove it": "[remove|delete|erase it|that|them|this] ;",
   "out: take the drive out i rode with dad":
     "please|pls|just|so|and|nope|no|oops|wait|ok|then|nvm|never_mind* [take|pull|get|leave] !!$ … out|off",

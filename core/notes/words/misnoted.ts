@@ -15,6 +15,9 @@ export const MAY_CORRECT = wordSet(
 export const DECIDES = wordSet(
   "meant mean should shouldve shoulda supposed fix change correct correction correcting update adjust edit amend wrong rename relabel typo mistake incorrect backdate backdated move shift switch reassign charge i_meant i_mean make_that make_it should_be should_have_been should_say should_read it_should_be that_should_be supposed_to_be was_supposed_to_be meant_to_say meant_to_put",
 );
+/** Those that are things as well, and what stands behind them where they are not. */
+export const THINGS_TOO = wordSet("change shift charge switch");
+export const BEFORE_CHANGED = wordSet("the my that it this those these them to from our me");
 /** Those by which nothing but a note is put right, unless what was planned stands behind them. */
 export const MEANT = wordSet("meant i_meant meant_to_say meant_to_put should_have_been shouldve_been");
 export const BEFORE_PLANNED = wordSet("to for as");
@@ -22,10 +25,14 @@ export const BEFORE_PLANNED = wordSet("to for as");
 export const BEFORE_PLACE = wordSet("in on at of with about into under");
 /** Words that may say so. */
 export const DOUBTS = wordSet(
-  "no nope nah oops oop oopsie whoops woops wait actually actualy really sorry shoot crap dang darn ugh argh err er dangit dammit nvm never_mind sry hmm hm ah aw lord beg pardon beg_pardon pardon_me apologies apology whoopsie yikes gosh goodness regarding mercy shucks drat rats crikey blast blimey ack ackk gah doh duh dammit damn shit crud",
+  "no nope nah oops oop oopsie whoops woops wait actually actualy really sorry shoot crap dang darn ugh argh err er dangit dammit nvm never_mind sry hmm hm ah aw lord beg pardon beg_pardon pardon_me apologies apology whoopsie yikes gosh goodness regarding mercy shucks drat rats crikey blast blimey ack ackk gah doh duh dammit damn shit crud mb mybad",
+);
+/** Words that say, wherever they stand, that what was noted is another. */
+export const MARKS = wordSet(
+  "sorry sry srry oops oop whoops woops whoopsie wait hold_on hang_on actually actualy correction mistake typo misread misheard mistyped miscounted my_bad apologies apology pardon mb mybad nvm never_mind meant i_mean should_be should_have_been shouldve shoulda should_read wrong amend correct_that correct_it put_that_right put_it_right nope no_it no_that no_i no_not silly_me dear_me forgive_me by_accident take delete remove strike cancel scratch erase i_put i_wrote i_typed i_said we_put he_put she_put he_wrote she_wrote",
 );
 /** Words that tell of how it came out in the end. */
-export const CAME_OUT = wordSet("only ended_up wound_up turned_out came_out ended wound closer");
+export const CAME_OUT = wordSet("only ended_up wound_up turned_out came_out ended wound closer nearer");
 /** Words beside them that tell nothing of which note it is. */
 export const BESIDE_MISNOTED = wordSet(
   "was were is are be been being am it its it_is it_was that_was that thats that_is those these this they theyre them em he she his her him you u ya i im ive we weve me us my our mine ours one ones thing things stuff the a an and or but so then well ok okay k " +
@@ -33,7 +40,7 @@ export const BESIDE_MISNOTED = wordSet(
     "put said say says saying wrote typed had has have logged entered noted recorded texted sent did do does done get got getting gets gave give giving gives given handed handing paid pay paying pays cost costs costing ran rang charged spent took takes take taking taken left leave " +
     "price amount total number value note notes entry record records books list line part end ends all in_all altogether grand whole exactly even total_of tbh honestly lol haha hah lmao pls please plz thanks thx ty hey hi yo man dude ugh hm hmm oh ah yeah yep yes uh um " +
     "goes belongs belong belonged used using use really actually sorry bucks dollars dollar buck usd cash_money who whos what which where when because cuz cause since guess know thought needs needed can will do_that instead rather than " +
-    "ended_up wound_up turned_out came_out came_to up_being closer more_like only quick fix same receipt reciept talked down haggled me_down him seller buyer customer side write writing writed reading read maths math handwriting own pardon me dictating names name figures piece pieces unit home way both hours hour hrs hr minutes minute mins min mile miles mi later cuz after before mornings evenings yesterdays above earlier previous message accuracy dear forgive forgive_me dear_me oh_dear clarity happened logging noting writing entering",
+    "ended_up wound_up turned_out came_out came_to up_being closer nearer more_like only quick fix same receipt reciept slip bill label sticker invoice register ticket talked down haggled me_down him seller buyer customer side write writing writed reading read maths math handwriting own pardon me dictating names name figures piece pieces unit home way both hours hour hrs hr minutes minute mins min mile miles mi later cuz after before mornings evenings yesterdays above earlier previous message accuracy dear forgive forgive_me dear_me oh_dear clarity happened logging noting writing entering",
 );
 /** Verbs and nouns by which a note is spoken of, each to its kinds. */
 export const SPOKEN_OF: Readonly<Record<string, readonly Kind[]>> = {
@@ -121,6 +128,14 @@ export const MAY_TURN = wordSet(
 export const BEFORE_OLD = wordSet("of than");
 /** The same, whatever stands behind them but a thing. */
 export const CORRECTIONS = wordSet("correction a_correction typo");
+/** What belongs to no piece, and the words before it that say so. */
+export const OF_SHOP = wordSet(
+  "overhead general shop workshop everything shop_supplies shop_cost shop_costs",
+);
+export const BEFORE_SHOP = wordSet(
+  "to be is was under in as should_be belongs belongs_to goes goes_to goes_under counts_as for",
+);
+export const MAKES_IT = wordSet("make_it make_that");
 /** When somebody comes for a piece. */
 export const APPOINTED = wordSet("pickup pick_up pickups collection handover meetup appointment");
 /** Behind what stands wrong. */
@@ -138,3 +153,9 @@ export const IN_SUMS = wordSet(
 export const TELLS_SUM = wordSet("should shouldve shoulda ought must is was has supposed");
 /** What names a piece anew: "its a highboy". */
 export const NAMES_IT = wordSet("a an really actually called call rename");
+/** Beside a correction these make something else of it than why it was wrong. */
+export const TURNS_REASON = wordSet(
+  "maybe might if unless saw seen same similar elsewhere online mall went_on spent offered offers offering would_pay would_give wanted_to_pay perhaps not_sure unsure i_think think_so owes owe owed owing still_owes tomorrow later joking kidding jk another_one forgot_to_add forgot_to_log also as_well next_time or",
+);
+/** What is said of another note: that it is right. */
+export const RIGHT_AS_IS = wordSet("right correct fine ok okay stays good still");
