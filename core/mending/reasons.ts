@@ -147,7 +147,7 @@ function isReason(part: string, changes: readonly Change[], { books, today }: Lo
   const isOut = changes.every(({ isOut }) => isOut);
   return readMessage(part, today).every((reading) =>
     anyOf(reading).every((each) => {
-      if (each.kind === "ask" || bears(each.kind, "corrects") || known.has(valueOf(each))) return true;
+      if (each.kind === "ask" || bears(each.kind, "corrects") || known.has(numberOf(each))) return true;
       // "they fetched it": a sale, whatever it came to.
       if (each.missing !== undefined && reading.kind === "unclear") return each.kind !== "sell";
       // "take the sale off, he backed out"
@@ -171,7 +171,7 @@ const valuesOf = (change: Change): number[] => {
 };
 
 /** The one number of a note; -1 where it has none. */
-function valueOf(reading: Reading): number {
+function numberOf(reading: Reading): number {
   const { cut } = reading as { cut?: Cents };
   const main = mainAmountOf(reading);
   const said = cut ?? (main === null ? undefined : (reading as unknown as Record<string, unknown>)[main]);
