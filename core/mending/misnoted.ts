@@ -11,8 +11,8 @@ import type { Reading, ReadingOf } from "../notes/reading.ts";
 import { partedIn } from "../notes/settling.ts";
 import { anyOf, couldOf, eitherOf, isFor, isRefused, tellsNoFact, whyOf } from "../notes/unclear.ts";
 import { bears } from "../notes/verbs.ts";
-import { GOOD_FOR, NOT_OLD, OF_MORE_NOTES } from "../notes/words/mending.ts";
-import { MARKS, OF_NOW, OLD_PHRASES } from "../notes/words/misnoted.ts";
+import { CORRECTS_NOTHING, NOT_OLD, OF_MORE_NOTES } from "../notes/words/mending.ts";
+import { MARKS, NAMES_OLD, NUMBERS_SAID, OF_NOW, OLD_PHRASES } from "../notes/words/misnoted.ts";
 import { saysAny } from "../notes/words/words.ts";
 import type { MendTo } from "./fields.ts";
 import { isMeant } from "./meant.ts";
@@ -32,10 +32,10 @@ type Mend = ReadingOf<"mend">;
 /** The readings of a message that corrects a note on the books; null where it corrects none. */
 export function ofMisnoted(text: string, readings: readonly Reading[], desk: Looking): Corrected | null {
   const { past, today } = desk;
-  if (!past || !mayCorrect(text) || saysAny(text, GOOD_FOR)) return null;
+  if (!past || !mayCorrect(text) || saysAny(text, CORRECTS_NOTHING)) return null;
   const whole = wholly(text, readings, desk, past, false);
   const isMarked = saysAny(text, MARKS);
-  const mayHaveParts = isMarked || NAMES_OLD.test(text) || (text.match(NUMBERS)?.length ?? 0) > 1;
+  const mayHaveParts = isMarked || NAMES_OLD.test(text) || (text.match(NUMBERS_SAID)?.length ?? 0) > 1;
   if (whole?.isSure || !mayHaveParts) return whole;
   const alone = (part: string): Corrected | null => {
     const read = readMessage(part, today);
@@ -44,15 +44,8 @@ export function ofMisnoted(text: string, readings: readonly Reading[], desk: Loo
     const isDoubted = read.length === 1 && couldOf(read[0]).some((each) => isCorrection(each, desk));
     return wholly(part, read, desk, past, isMarked) ?? (isDoubted ? { readings: read, isSure: false } : null);
   };
-  return besideReasons(text, alone, { ...desk, past }) ?? whole;
+  return besideReasons(text, alone, { ...desk, past, isMarked }) ?? whole;
 }
-
-/** "not 35": what it was, or how; "the deposit was 50": a note is called by its name. */
-const NAMES_OLD =
-  /\bnot\b|n['’]?t\b|\b(?:deposit|sale|payment|trip|drive|listing|tips?|fee|receipt|slip|sticker|tag|asking) (?:was|were|says?)\b/i;
-
-/** "couch was 135, the guy was five short": the difference may be told. */
-const NUMBERS = /\b(?:\d[\d.,]*|one|two|three|four|five|six|seven|eight|nine|ten|fifteen|twenty|couple)\b/gi;
 
 /** It corrects what the books have. */
 export const isCorrection = (reading: Reading, desk: Looking): boolean =>

@@ -6,9 +6,9 @@ import { lexed } from "../notes/lexed.ts";
 import { readMessage } from "../notes/read.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
 import { centsIn } from "../notes/slots/money.ts";
-import { anyOf } from "../notes/unclear.ts";
+import { anyOf, isWholeNote } from "../notes/unclear.ts";
 import { bears } from "../notes/verbs.ts";
-import { RIGHT_AS_IS, TURNS_REASON } from "../notes/words/misnoted.ts";
+import { REASON_JOINT, RIGHT_AS_IS, TURNS_REASON } from "../notes/words/misnoted.ts";
 import { saysAny } from "../notes/words/words.ts";
 import type { MendTo } from "./fields.ts";
 import { factsMeant, isMeant, isOfWhat } from "./meant.ts";
@@ -26,12 +26,11 @@ export interface Corrected {
   isSure: boolean;
 }
 
+/** `isMarked`: said as a correction, whatever its parts are. */
+type Telling = Looking & { past: Past; isMarked: boolean };
+
 /** More parts than these are a story. */
 const PARTS_MAX = 6;
-
-/** Where something else may be told: at a mark or a joint, and behind a value at who did it. */
-const JOINT =
-  /[,;!?.:]+\s+|\s+(?:[-–—]+|\.{2,})\s+|\s+(?=(?:because|cause|cuz|coz|since|but|and|so)\s)|(?<=\d)\s+(?=(?:he|she|they|i|we|the|my|its|it's)\s)/gi;
 
 /**
  * What the parts of a message correct, where all the others only say why; null where that cannot be told. `correct` decides
@@ -40,9 +39,9 @@ const JOINT =
 export function besideReasons(
   text: string,
   correct: (part: string) => Corrected | null,
-  desk: Looking & { past: Past },
+  desk: Telling,
 ): Corrected | null {
-  const ends = [...[...text.matchAll(JOINT)].map(({ index }) => index), text.length];
+  const ends = [...[...text.matchAll(REASON_JOINT)].map(({ index }) => index), text.length];
   if (ends.length < 2 || ends.length > PARTS_MAX) return null;
   const partOf = (from: number, to: number): string =>
     text.slice(from === 0 ? 0 : ends[from - 1], ends[to - 1]).replace(EDGES, "");
@@ -126,7 +125,7 @@ const hundredths = ({ amount, miles, minutes }: MendTo): number | undefined =>
 const MEASURES: ReadonlySet<string> = new Set(["amount", "duration", "miles"]);
 
 /** Whether a part of a message tells no fact beside what is corrected: no other value, no other piece, nothing that turns it. */
-function isReason(part: string, changes: readonly Change[], { books, today }: Looking): boolean {
+function isReason(part: string, changes: readonly Change[], { books, today, isMarked }: Telling): boolean {
   if (part === "") return true;
   if (saysAny(part, TURNS_REASON)) return false;
   const known = new Set(changes.flatMap(valuesOf));
@@ -145,14 +144,17 @@ function isReason(part: string, changes: readonly Change[], { books, today }: Lo
     if (token.kind === "piece" && !isOfIt(token.mention!) && !saysAny(part, RIGHT_AS_IS)) return false;
   }
   const isOut = changes.every(({ isOut }) => isOut);
-  return readMessage(part, today).every((reading) =>
-    anyOf(reading).every((each) => {
-      if (each.kind === "ask" || bears(each.kind, "corrects") || known.has(numberOf(each))) return true;
-      // "they fetched it": a sale, whatever it came to.
-      if (each.missing !== undefined && reading.kind === "unclear") return each.kind !== "sell";
-      // "take the sale off, he backed out"
-      return isOut && each.kind === "fallthrough" && each.refunded === undefined;
-    }),
+  return readMessage(part, today).every(
+    (reading) =>
+      // "bought bench for 15, it was on sale from 30": the first tells a fact of its own.
+      (isMarked || !isWholeNote(reading) || bears(reading.kind, "corrects")) &&
+      anyOf(reading).every((each) => {
+        if (each.kind === "ask" || bears(each.kind, "corrects") || known.has(numberOf(each))) return true;
+        // "they fetched it": a sale, whatever it came to.
+        if (each.missing !== undefined && reading.kind === "unclear") return each.kind !== "sell";
+        // "take the sale off, he backed out"
+        return isOut && each.kind === "fallthrough" && each.refunded === undefined;
+      }),
   );
 }
 

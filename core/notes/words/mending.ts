@@ -207,8 +207,8 @@ export const REST_TO_COME = wordSet("bring bringing brings owes owe owing later 
 /** "undo that and the one before", "delete both": of more notes than the last. */
 export const OF_MORE_NOTES = wordSet("both before");
 
-/** "dana is good for the 30": she will pay it. */
-export const GOOD_FOR = wordSet("good_for");
+/** "dana is good for the 30", "saw one like it in town, it was 60 not 10": of what is to come, or of another's. */
+export const CORRECTS_NOTHING = wordSet("good_for saw_one seen_one one_like_it one_just_like_it");
 
 /** "not 150": what it was not. */
 export const NOT_OLD = /,?\s+(?:and\s+)?not\s+(?:for\s+)?\$?[\d.,]*\d(?:\s+bucks)?/i;

@@ -155,7 +155,19 @@ export const TELLS_SUM = wordSet("should shouldve shoulda ought must is was has 
 export const NAMES_IT = wordSet("a an really actually called call rename");
 /** Beside a correction these make something else of it than why it was wrong. */
 export const TURNS_REASON = wordSet(
-  "maybe might if unless saw seen same similar elsewhere online mall went_on spent offered offers offering would_pay would_give wanted_to_pay perhaps not_sure unsure i_think think_so owes owe owed owing still_owes tomorrow later joking kidding jk another_one forgot_to_add forgot_to_log also as_well next_time or",
+  "maybe might if unless saw seen same similar elsewhere online mall went_on spent offered offers offering would_pay would_give wanted_to_pay perhaps not_sure unsure i_think think_so owes owe owed owing still_owes tomorrow later joking kidding jk another another_one one_more second forgot_to_add forgot_to_log also as_well next_time or",
 );
 /** What is said of another note: that it is right. */
 export const RIGHT_AS_IS = wordSet("right correct fine ok okay stays good still");
+
+/** "not 35": what it was, or how; "the deposit was 50": a note is called by its name. */
+export const NAMES_OLD =
+  /\bnot\b|n['’]?t\b|\b(?:deposit|sale|payment|trip|drive|listing|tips?|fee|receipt|slip|sticker|tag|asking) (?:was|were|says?)\b/i;
+
+/** "couch was 135, the guy was five short": the difference may be told. */
+export const NUMBERS_SAID =
+  /\b(?:\d[\d.,]*|one|two|three|four|five|six|seven|eight|nine|ten|fifteen|twenty|couple)\b/gi;
+
+/** Where something else may be told: at a mark or a joint, and behind a value at who did it. */
+export const REASON_JOINT =
+  /[,;!?.:]+\s+|\s+(?:[-–—]+|\.{2,})\s+|\s+(?=(?:because|cause|cuz|coz|since|but|and|so)\s)|(?<=\d)\s+(?=(?:he|she|they|i|we|the|my|its|it's)\s)/gi;

@@ -165,9 +165,6 @@ export const BETWEEN = wordSet("the a an this that my our on to onto in");
 
 export const WHOSE_IS = wordSet("him her them me us");
 
-/** Before the name of somebody whom nobody knows. */
-export const BEFORE_BUYER = wordSet("for from to by with named called w");
-
 /** Before what something was bought for. */
 export const BEFORE_THING = wordSet("for on new");
 
