@@ -9,7 +9,7 @@ import { type TurnTold, telling } from "../rows/telling.ts";
 import { centsIn } from "../slots/money.ts";
 import { COUNTED_THINGS } from "../words/money.ts";
 import { HOUSEHOLD } from "../words/people.ts";
-import { BEFORE_BUYER, BETWEEN, POLITE, SENT_BY, type Tells, tellsOf, WHOSE_IS } from "../words/telling.ts";
+import { BEFORE_NAME, BETWEEN, POLITE, SENT_BY, type Tells, tellsOf, WHOSE_IS } from "../words/telling.ts";
 
 /*
  * What is recognised in a message that nobody could read as a whole: its things, numbers and names, and what its words
@@ -107,7 +107,7 @@ function gather(found: Gathered, at: number, today: Day): void {
   if (roles.method !== undefined) found.method = roles.method;
   if (roles.labor || roles.service || tellsOf([token.text]).has("served")) found.labor ??= token.text;
   const isFirst = found.mentions.length === 0 && found.amounts.length === 0;
-  if (HOUSEHOLD.has(token.text) && isFirst && !BEFORE_BUYER.has(before)) found.by ??= token.text;
+  if (HOUSEHOLD.has(token.text) && isFirst && !BEFORE_NAME.has(before)) found.by ??= token.text;
   else if (roles.person) found.isOthers ||= isFirst;
   if (before === "from" && !WHOSE_IS.has(token.text)) found.source ??= sourceAt(tokens, at);
   if (token.unknown && SENT_BY.has(before)) found.method ??= token.text;
@@ -116,7 +116,7 @@ function gather(found: Gathered, at: number, today: Day): void {
     found.supply = { what, category: found.supply?.category ?? roles.supply };
   }
   if (token.unknown && /^\p{L}{2,}$/u.test(token.text)) {
-    if (BEFORE_BUYER.has(before)) found.names.unshift(token.text);
+    if (BEFORE_NAME.has(before)) found.names.unshift(token.text);
     else if (at === 0 || tokens[at - 1]!.roles.person) found.names.push(token.text);
   }
 }

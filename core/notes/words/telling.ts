@@ -165,6 +165,9 @@ export const BETWEEN = wordSet("the a an this that my our on to onto in");
 
 export const WHOSE_IS = wordSet("him her them me us");
 
+/** Before the name of somebody whom nobody knows. */
+export const BEFORE_NAME = wordSet("for from to by with named called w");
+
 /** Before what something was bought for. */
 export const BEFORE_THING = wordSet("for on new");
 
