@@ -28,7 +28,9 @@ export const LIVING = rowsOf<ChatterEffect>({
   "chat: a letter about the loan arrived this morning, loan balance 8712":
     "^ [<art>? letter|email|notice|mail|envelope|mailing about|on|from|for|regarding <art>? <any>? loan|loans|lender|bank|servicer arrived|came|came_in|showed_up|got_here|is_here in_the_mail|this_morning|today|yesterday|<day>*] ;",
   "chat: sold the crib 40, it smells like an ashtray":
-    "[it|she|that|this|and|<word>? <word> like|as_if <art>? !no|no_show|noshow|bust|scam|fake|hold|sale|deal|maybe|return >] ;",
+    "[it|she|that|this|and|<word>? <word> like|as_if <art>? !it|no|no_show|noshow|bust|scam|fake|hold|sale|deal|maybe|return >] ;",
+  "chat: grandpa used to have one just like it, bought a rolltop desk 80":
+    "[used_to|had|has|have have? one|some just|exactly? like it|them|that|this] ,|.|!",
   "chat: sold the crib 40 ngl kinda proud":
     "[kinda|sorta <opinion>|<plain>|proud|sad|jealous|bummed|stoked|relieved|tired|sick|broke]",
   "chat: bought crib 15 no cap":
