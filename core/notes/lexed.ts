@@ -21,8 +21,22 @@ interface Lexed {
   hints: number;
 }
 
-/** The tokens of a line as the tables of whole lines see them. */
-export function lexed(line: string): Tok[] {
+/** Lines of late: many look at the same message one after another. */
+const known = new Map<string, readonly Tok[]>();
+const KNOWN_MAX = 8;
+
+/** The tokens of a line as the tables of whole lines see them, for whoever only looks at them. */
+export function lexed(line: string): readonly Tok[] {
+  const before = known.get(line);
+  if (before) return before;
+  if (known.size >= KNOWN_MAX) known.clear();
+  const tokens = lexedAnew(line);
+  known.set(line, tokens);
+  return tokens;
+}
+
+/** The same for whoever reads them: a reader claims tokens. */
+export function lexedAnew(line: string): Tok[] {
   return lexedOf(meantBy(line, wordsOf(line), language().lexer)).tokens;
 }
 

@@ -82,7 +82,7 @@ export function answer(text: string, on: QuestionDesk): Answered {
     const isWhole = all.every(({ understood }) => understood);
     return isWhole ? joined(all) : refused({ kind: "refused", words: [figures.last] });
   }
-  const answered = answerWords(pointed?.question ?? text, desk);
+  const answered = pointed?.question ? answerWords(pointed.question, desk) : answerRead(text, parts, desk);
   if (pointed?.question) return { ...answered, asked: pointed.question };
   if (answered.understood) return answered;
   const priced = pricedOne(text);
@@ -162,10 +162,12 @@ function readParts(text: string, desk: Desk): Parts {
   return partsOf(marksOf(text, vocabularyFor(desk), desk.today));
 }
 
-function answerWords(text: string, desk: Desk): Answered {
+const answerWords = (text: string, desk: Desk): Answered => answerRead(text, readParts(text, desk), desk);
+
+/** The answer to a question whose parts are known. */
+function answerRead(text: string, parts: Parts, desk: Desk): Answered {
   if (plainWords(text).length > WORDS_MAX)
     return refused({ kind: "refused", words: [], why: "That is too long for one question." });
-  const parts = readParts(text, desk);
   const answered = answerParts(parts, desk);
   const opens = namesFigure(parts);
   return { ...answered, asks: answered.asks === true || asksSomething(parts), ...(opens ? { opens } : {}) };

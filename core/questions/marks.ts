@@ -65,8 +65,18 @@ export function vocabularyOf(own: Phrases): Vocabulary {
   return { own, speller: spellerOf(own.words) };
 }
 
-/** A question in plain words: lower case, apostrophes and end marks gone, numbers whole. */
-export function plainWords(text: string): string[] {
+let last: { text: string; words: readonly string[] } | null = null;
+
+/**
+ * A question in plain words: lower case, apostrophes and end marks gone, numbers whole. Several look at the same question
+ * one after another: it is put into them once.
+ */
+export function plainWords(text: string): readonly string[] {
+  if (last?.text !== text) last = { text, words: wordsInPlain(text) };
+  return last.words;
+}
+
+function wordsInPlain(text: string): readonly string[] {
   const plain = text
     .toLowerCase()
     .normalize("NFKD")

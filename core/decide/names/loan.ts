@@ -71,8 +71,9 @@ function noteIn(part: string, today: Day): Reading | null {
 
 /** "80 each to both loans": as much to all of them. */
 function toEachLoan(text: string, { books }: Said): Reading[] | null {
+  if (books.loans.size < 2) return null;
   const tokens = lexed(text);
-  if (tokens.length > TOKENS_MAX || books.loans.size < 2) return null;
+  if (tokens.length > TOKENS_MAX) return null;
   const words = tokens.filter(({ kind }) => kind === "word").flatMap(({ text: word }) => word.split(" "));
   const [amount, ...more] = tokens.filter(({ kind }) => kind === "amount");
   const isEach = amount?.each === true || words.some((word) => EACH_OF_LOANS.has(word));

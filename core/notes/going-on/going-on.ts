@@ -1,5 +1,5 @@
 import type { Tok } from "../clause.ts";
-import { lexed } from "../lexed.ts";
+import { lexedAnew } from "../lexed.ts";
 import { corrects } from "../mends/left-out.ts";
 import { newestMended } from "../mends/newest.ts";
 import { readAgain } from "../notes-read.ts";
@@ -40,7 +40,7 @@ export function withBack(readings: Reading[], said: readonly Tok[], told: Told):
     return [{ ...reading, back: { restated: true } }];
   if (!isUnclear && !isOpen && !mayCorrect) return readings;
   const { text, line, today } = told;
-  const tokens = lexed(told.typed);
+  const tokens = lexedAnew(told.typed);
   const by = { text, line, today, read: (other: Tok[]) => readAgain(other, told) };
   const isNoFact = readings.some(tellsNoFact);
   const priced = isUnclear && !isNoFact ? inOrder(tokens, (one) => saidOfThem(one, by)) : null;
