@@ -9,7 +9,7 @@ import { boughtLater } from "../../core/decide/pieces/bought-later.ts";
 import { settle } from "../../core/decide/settle.ts";
 import { isGuessedCost } from "../../core/decide/talk/talk.ts";
 import type { Fixing } from "../../core/mending/amounts.ts";
-import { mendOfFix } from "../../core/mending/newest.ts";
+import { asTime, mendOfFix } from "../../core/mending/newest.ts";
 import { show } from "../../core/money.ts";
 import { pluralOf } from "../../core/notes/mentions/plural.ts";
 import type { ReadingOf } from "../../core/notes/reading.ts";
@@ -87,8 +87,9 @@ function decideOne(turn: Turn, matter: Matter, belonging: Belonging, next: Matte
       undoNote(turn, belonging.replyRoot);
       return null;
     case "fix": {
-      if (reading.amount === undefined || reading.fact !== undefined)
-        return decideOtherFix(turn, matter, reading, belonging, next);
+      const fix = asTime(reading, talkingDesk(turn, belonging.replyRoot));
+      if (fix.amount === undefined || fix.fact !== undefined)
+        return decideOtherFix(turn, matter, fix, belonging, next);
       const fixing = fixingOf(turn, reading, belonging.replyRoot);
       if (fixing) applyFix(turn, fixing);
       return null;

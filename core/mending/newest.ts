@@ -5,6 +5,7 @@ import type { Choice, Desk, Effect } from "../decide/decision.ts";
 import { mentionLabel } from "../decide/pieces/mention-words.ts";
 import { byNumbers, mentionsOf } from "../decide/pieces/mentioned.ts";
 import { type Cents, show } from "../money.ts";
+import { inMeasure } from "../notes/mends/mended.ts";
 import type { Mention, Reading, ReadingOf } from "../notes/reading.ts";
 import { eitherOf } from "../notes/unclear.ts";
 import { bears, language } from "../notes/verbs.ts";
@@ -156,6 +157,25 @@ function isSameAs(fact: Fact, { pieces = [] }: MendTo): boolean {
 
 const valuesOf = (values: { [F in keyof MendTo]?: MendTo[F] | undefined }): MendTo =>
   Object.fromEntries(Object.entries(values).filter(([, value]) => value !== undefined));
+
+/** "more like 3" behind work, and nothing of money: so many hours or minutes, by the rule of any other correction of work. */
+export function asTime(fix: Fix, { past, books }: Looking): Fix {
+  const { amount, ...rest } = fix;
+  const fact = past?.newest();
+  const isOther = ({ root, kind, id }: Fact): boolean =>
+    root === fact?.root && (kind !== "work" || id !== fact.id);
+  if (
+    amount === undefined ||
+    fix.fact !== undefined ||
+    fact?.kind !== "work" ||
+    fact.root !== past!.touched()
+  )
+    return fix;
+  if (books.facts.some(isOther)) return fix;
+  const mend = { of: { kind: "work" as const }, to: { amount } as MendTo };
+  inMeasure(mend);
+  return { ...rest, minutes: mend.to.minutes! };
+}
 
 /** "make that 1 hour", "no 30 miles", "that was yesterday", "make that 22%": the newest note that it can be about. */
 export function mendOfFix(reading: Fix, { past, books }: Looking): Mend | null {

@@ -3,7 +3,7 @@ import { placeBefore, type Tok, textOf } from "../clause.ts";
 import { headsOf } from "../heads.ts";
 import { decimalText } from "../quantities/amounts.ts";
 import { pastDay } from "../quantities/days.ts";
-import type { Mention, ReadingFields } from "../reading.ts";
+import type { Kind, Mention, ReadingFields } from "../reading.ts";
 import { centsOfToken } from "../slots/money.ts";
 import { bears } from "../verbs.ts";
 import { ARTICLES } from "../words/filler.ts";
@@ -115,10 +115,12 @@ function takeOneOf(token: Tok, next: Tok | undefined, said: Side, today: Day): b
       return "day" in found;
     }
     case "duration":
+      if (isOfOther(said, "work")) return false;
       of.kind = "work";
       if (token.minutes !== undefined) of.minutes = token.minutes;
       return true;
     case "miles":
+      if (isOfOther(said, "drive")) return false;
       of.kind = "drive";
       if (token.miles !== undefined) of.miles = token.miles;
       return true;
@@ -130,6 +132,10 @@ function takeOneOf(token: Tok, next: Tok | undefined, said: Side, today: Day): b
       return false;
   }
 }
+
+/** "finished bench, and that hour was two": a note of its own stands before the measure. */
+const isOfOther = ({ of, isTold }: Side, kind: Kind): boolean =>
+  isTold && of.kind !== undefined && of.kind !== kind;
 
 function takeWordOf(token: Tok, said: Side): boolean {
   const { of } = said;

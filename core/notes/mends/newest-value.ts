@@ -1,9 +1,21 @@
 import { type Tok, textOf } from "../clause.ts";
 import type { ReadingFields } from "../reading.ts";
 import { centsIn } from "../slots/money.ts";
-import { COMES_TO, EXTRAS, TELLS_TOTAL, TOTAL_SAID, VALUE_TOLD } from "../words/mending.ts";
+import {
+  BESIDE_EXACT,
+  COMES_TO,
+  EXACT,
+  EXTRAS,
+  OPENS_EXACT,
+  TELLS_TOTAL,
+  TOTAL_SAID,
+  VALUE_TOLD,
+} from "../words/mending.ts";
+import { isOpening } from "./left-out.ts";
 
 const VALUE_TOKENS_MAX = 9;
+/** What is in a value is said in so many words. */
+const IN_IT_MAX = 3;
 
 const isValue = ({ kind }: Tok): boolean => kind === "amount" || kind === "duration";
 
@@ -11,7 +23,8 @@ const isWordOrValue = ({ kind }: Tok): boolean =>
   kind === "word" || kind === "mark" || kind === "amount" || kind === "duration";
 
 /** "i paid 25", "it took 2 hours", "plus tax so 21.35 all in" as the whole line: the value of the newest note; null where it says anything else. */
-export function valueSaid(line: readonly Tok[]): ReadingFields["fix"] | null {
+export function valueSaid(said: readonly Tok[]): ReadingFields["fix"] | null {
+  const line = withoutTail(said);
   if (line.length > VALUE_TOKENS_MAX) return null;
   // "*34.15": what was typed wrong, put right.
   if (line.length === 2 && line[0]!.text === "*" && line[1]!.kind === "amount" && !line[1]!.each) {
@@ -23,11 +36,26 @@ export function valueSaid(line: readonly Tok[]): ReadingFields["fix"] | null {
   if (!value || others.length > 0 || value.each) return null;
   const rest = line.filter(({ kind }) => kind === "word");
   const isTotal = value.kind === "amount" && isOfTotal(rest) && rest.length + 3 >= line.length;
-  if (!isTotal && !VALUE_TOLD.has(textOf(rest))) return null;
+  const isExact = line.length < said.length && rest.every(isOpening);
+  if (!isTotal && !isExact && !VALUE_TOLD.has(textOf(rest))) return null;
   if (value.kind === "duration")
     return value.minutes === undefined ? null : { minutes: value.minutes, isTold: true };
   const amount = centsIn(value);
   return amount === null ? null : { amount };
+}
+
+/** "33.40 to be exact", "more like 2 if i'm honest", "closer to 3 with the drawers": how well it is known, or what is in it. */
+function withoutTail(line: readonly Tok[]): readonly Tok[] {
+  const at = line.findLastIndex(({ text }, place) => place > 0 && OPENS_EXACT.has(text));
+  const tail = line.slice(at + 1);
+  if (at < 0 || !tail.every(({ kind }) => kind === "word")) return line;
+  const isExact =
+    tail.some(({ text }) => EXACT.has(text)) &&
+    tail.every(({ text }) => BESIDE_EXACT.has(text) || EXACT.has(text));
+  const told = textOf(line.slice(0, at).filter(({ kind }) => kind === "word"));
+  const isIn =
+    line[at]!.text === "with" && tail.length > 0 && tail.length <= IN_IT_MAX && VALUE_TOLD.has(told);
+  return isExact || isIn ? line.slice(0, at) : line;
 }
 
 /** "plus 3 tax so 43 all in": 43. */
