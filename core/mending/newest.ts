@@ -130,6 +130,7 @@ function isAbout(fact: Fact, { of = {}, to, removed }: Mend, { books }: Looking)
   if ((removed || of.kinds) && !of.kinds?.some((kind) => kind === fact.kind)) return false;
   if (of.what !== undefined && !isOfWhat(fact, of.what)) return false;
   if (of.amount !== undefined && of.amount !== fact.amount) return false;
+  if (of.minutes !== undefined && !(fact.kind === "work" && fact.data.minutes === of.minutes)) return false;
   if (removed) return isOfPieces(fact, of.pieces, books);
   if (to?.swap) return nameField(fact, to.swap.then) !== undefined;
   if (to?.who !== undefined) return whoIn(fact, to.who) !== null;

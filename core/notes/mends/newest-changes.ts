@@ -1,13 +1,14 @@
 import type { Day } from "../../calendar.ts";
 import type { Tok } from "../clause.ts";
-import { headsOf } from "../heads.ts";
+import { strongHeadsOf } from "../heads.ts";
 import { HINTS } from "../tokens/sign-bits.ts";
+import { bears } from "../verbs.ts";
 import { ARTICLES } from "../words/filler.ts";
-import { ACTED, FOR_IT, FORGOTTEN, LINKS, NOT_US, OLD, WHO } from "../words/mending.ts";
+import { ACTED, FOR_IT, FORGOTTEN, LINKS, NOT_US, OLD, POINTING, WHO } from "../words/mending.ts";
 import { HOUSEHOLD } from "../words/people.ts";
 import { OPINIONS } from "../words/traits.ts";
 import { type Change, forgotten, isFee, isOpening, methodAlone } from "./left-out.ts";
-import { isSkipped, side, takeOld, takeTo } from "./mended.ts";
+import { isSkipped, type Of, side, takeOld, takeTo } from "./mended.ts";
 
 /* What else the newest note should have: its pieces, who did it, the place, the way of paying. */
 
@@ -48,8 +49,7 @@ const isForgotten = ({ text }: Tok): boolean =>
 /** "by my dad", "forgot, cash", "at an estate sale": one thing of a note that was other than noted. */
 export function changeIn(told: readonly Tok[], today: Day): Change | null {
   const by = householdIn(told);
-  const pieces = told.flatMap(({ mention }) => (mention && !mention.it ? [mention] : []));
-  if (by) return { ...(pieces.length > 0 ? { of: { pieces } } : {}), to: { by } };
+  if (by) return by;
   if (isForgotten(told[0]!)) {
     const left = told.slice(1);
     const paid = methodAlone(left.filter((token) => !isOpening(token)));
@@ -73,22 +73,32 @@ export function changeIn(told: readonly Tok[], today: Day): Change | null {
   return to.pieces && said.of.pieces ? { of: { pieces: said.of.pieces }, to } : { to };
 }
 
-/** "mom", "by my dad": somebody of the household did it. */
-function householdIn(told: readonly Tok[]): string | null {
+/** "mom", "by my dad", "my wife bought that one, not me", "dad did those 90 minutes": who of the household did what. */
+function householdIn(told: readonly Tok[]): Change | null {
   const named = told.filter(({ text }) => text !== "by" && text !== "my");
   const [only, ...more] = named;
   if (!only || !HOUSEHOLD.has(only.text)) return null;
-  // "it was mom who bought the stool, not me"
-  const isWho = more.some(({ text }) => WHO.has(text));
+  const deeds = more.filter((token) => strongHeadsOf(token).some(({ kind }) => !bears(kind, "corrects")));
+  const minutes = more.find(({ kind }) => kind === "duration")?.minutes;
   const own = more.filter(
     (token) =>
       token.kind !== "piece" &&
-      ![ACTED, WHO, NOT_US].some((words) => words.has(token.text)) &&
-      !(isWho && headsOf(token).length > 0),
+      !(token.kind === "duration" && token.minutes !== undefined) &&
+      !deeds.includes(token) &&
+      !isSkipped(token) &&
+      ![ACTED, WHO, NOT_US, POINTING].some((words) => words.has(token.text)),
   );
   // "uncle joe"
-  if (own.length > 1 || own.some(({ unknown }) => !unknown)) return null;
-  return [only, ...own].map(({ text }) => text).join(" ");
+  if (own.length > 1 || deeds.length > 1 || own.some(({ unknown }) => !unknown)) return null;
+  const pieces = told.flatMap(({ mention }) => (mention && !mention.it ? [mention] : []));
+  const kinds = deeds.flatMap((token) => strongHeadsOf(token)).map(({ kind }) => kind);
+  const of: Of = {
+    ...(pieces.length > 0 ? { pieces } : {}),
+    ...(kinds.length > 0 ? { kinds } : {}),
+    ...(minutes === undefined ? {} : { minutes }),
+  };
+  const by = [only, ...own].map(({ text }) => text).join(" ");
+  return { ...(Object.keys(of).length > 0 ? { of } : {}), to: { by } };
 }
 
 /** "an estate sale", "the thrift store": where it came from. */
@@ -108,9 +118,13 @@ const isNoFee = (told: readonly Tok[]): boolean => told.length === 1 && isFee(to
 
 /** "yesterday", "cash", "to ana", "for the hutch": enough without a word before it. */
 export function canBeBare({ of, to }: Change, told: readonly Tok[]): boolean {
+  if (to.by) return told[0]!.text === "by" || told.some(({ text }) => ACTED.has(text)) || isNotUs(told);
   if (of) return true;
   if (to.pieces?.every(({ it }) => it)) return true;
   if (to.pieces) return told[0]!.text === "for" || told[0]!.text === "on";
-  if (to.by) return told[0]!.text === "by" || told.some(({ text }) => ACTED.has(text));
   return to.fee === undefined || FORGOTTEN.has(told[0]!.text);
 }
+
+/** "my brother drove, not me" */
+const isNotUs = (told: readonly Tok[]): boolean =>
+  told.some(({ text }, at) => OLD.has(text) && told[at + 1]?.text === "me");
