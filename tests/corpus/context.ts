@@ -218,7 +218,6 @@ function areFacts(wanted: readonly Record<string, unknown>[], facts: readonly Fa
 }
 
 /** Whether the books changed as the case wants it. */
-(globalThis as any).isRightX = (a: any, b: any) => isRight(a, b);
 function isRight({ facts }: ContextCase, { added, removed, books }: Change): boolean {
   const [first] = facts;
   if (first && "removed" in first)
