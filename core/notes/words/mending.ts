@@ -53,9 +53,7 @@ export const VALUE_TOLD = wordSet(
 );
 /** Behind a value: how well it is known ("to be exact", "if i'm honest"), or what is in it. */
 export const OPENS_EXACT = wordSet("to if with");
-export const EXACT = wordSet(
-  "exact precise honest honestly picky strict truthful fair accurate penny",
-);
+export const EXACT = wordSet("exact precise honest honestly picky strict truthful fair accurate penny");
 export const BESIDE_EXACT = wordSet(
   "be being im i_am were we_are you youre want the a number figure total about it completely totally really perfectly super",
 );
