@@ -105,6 +105,8 @@ export interface Again {
   /** So many more. */
   count?: number;
   each?: true;
+  /** With whom the note before was. */
+  byThem?: true;
 }
 
 /**

@@ -1,4 +1,4 @@
-import type { Books } from "../../books/books.ts";
+import type { Books, Piece } from "../../books/books.ts";
 import type { Day } from "../../calendar.ts";
 import type { Cents } from "../../money.ts";
 import { isHeadNoun } from "../../notes/mentions/furniture.ts";
@@ -111,13 +111,16 @@ function settledBy(
   { talk, books, today }: Omit<Desk, "confirmed">,
 ): Mention[] | null {
   // "the other two are done" the day after one of three was given away.
-  const last = mention.other ? books.facts.findLast(({ pieces }) => pieces.length > 0)?.pieces : undefined;
+  const last =
+    mention.other || mention.place
+      ? books.facts.findLast(({ pieces }) => pieces.length > 0)?.pieces
+      : undefined;
   const latest = talk?.replied ?? talk?.latest ?? last ?? [];
   const lot = withItsLot([...latest], books) ?? [];
   // "both done" behind the work on one of two that came together.
   const isOfLot = mention.it === true && (mention.count ?? 0) > 1 && lot.length === mention.count;
   const spoken = isOfLot ? lot : latest;
-  if (mention.place) return atPlace(mention.place, mention.name, talk, books, today);
+  if (mention.place) return atPlace(mention.place, mention.name, spoken, books, today);
   if (mention.each) {
     const all = eachMeant(spoken, books, today);
     return all && byNumbers(all);
@@ -144,7 +147,10 @@ function settledBy(
   }
   if (name === undefined || names.length > 0) return null;
   const alike = [...books.pieces.values()].filter((piece) => piece.name === name && piece.gone === null);
-  const besides = alike.filter((piece) => !spoken.includes(piece.number));
+  const left = alike.filter((piece) => !spoken.includes(piece.number));
+  // "the last one, 15": of several, those that it was not told of yet.
+  const untold = left.length > (count ?? 0) ? left.filter((piece) => !isToldOf(piece, reading, books)) : [];
+  const besides = untold.length > 0 ? untold : left;
   if (besides.length === 0 && spoken.length === 1 && !mention.last)
     return onlyOther(spoken[0]!, count, books);
   // "sold another", with all of them spoken of just now: one of those.
@@ -153,6 +159,9 @@ function settledBy(
   if (isAll) return byNumbers(others.map(({ number }) => number));
   return count !== undefined && others.length > count ? [{ name, count }] : null;
 }
+
+const isToldOf = ({ number }: Readonly<Piece>, { kind }: Reading, { facts }: Books): boolean =>
+  facts.some((fact) => fact.kind === kind && fact.pieces.includes(number));
 
 /** "everything but the dresser": what else is here, first what is not done or listed yet; null where there is nothing, or no dresser. */
 function allButThat(
@@ -179,14 +188,14 @@ function onlyOther(spoken: number, count: number | undefined, books: Books): Men
 function atPlace(
   place: number,
   name: string | undefined,
-  talk: Desk["talk"],
+  spoken: readonly number[],
   books: Books,
   today: Day,
 ): Mention[] | null {
-  const spoken = talk?.replied ?? talk?.latest ?? [];
   const isHere = (number: number): boolean => books.pieces.get(number)?.gone === null;
   const named = [...books.pieces.values()].filter((piece) => piece.name === name).map(({ number }) => number);
-  const together = spoken.length > 1 ? spoken : boughtOn(today, books);
+  const came = lotOf(spoken, books);
+  const together = spoken.length > 1 ? spoken : came.length >= place ? came : boughtOn(today, books);
   const all = name === undefined ? together : named;
   // "the second one" of two, the first of which is sold.
   const meant = all.length > 1 ? all[place - 1] : undefined;
@@ -255,13 +264,17 @@ function piecesMeant(
 
 /** "theyre done" behind the one of two end tables: both, as they came together. */
 function withItsLot(latest: number[] | undefined, books: Books): number[] | undefined {
-  const [only, ...others] = latest ?? [];
-  const piece = only === undefined || others.length > 0 ? undefined : books.pieces.get(only);
-  if (!piece || piece.lot === null) return latest;
-  const together = [...books.pieces.values()].filter(
-    ({ lot, name, gone }) => lot === piece.lot && name === piece.name && gone === null,
-  );
-  return together.some(({ number }) => number === only) ? together.map(({ number }) => number) : latest;
+  const together = lotOf(latest ?? [], books).filter((number) => books.pieces.get(number)!.gone === null);
+  return together.includes(latest?.[0] ?? 0) ? together : latest;
+}
+
+/** All that came with a single piece under its name; none where it came alone. */
+function lotOf([only, ...others]: readonly number[], { pieces }: Books): number[] {
+  const piece = only === undefined || others.length > 0 ? undefined : pieces.get(only);
+  if (!piece || piece.lot === null) return [];
+  return [...pieces.values()]
+    .filter(({ lot, name }) => lot === piece.lot && name === piece.name)
+    .map(({ number }) => number);
 }
 
 /** "lamp shade 6": the lamps here, whatever else was spoken of last. */

@@ -4,6 +4,7 @@ import { statusOf } from "../../books/piece.ts";
 import { listPriceOf } from "../../books/shares.ts";
 import { isOfWhat } from "../../mending/meant.ts";
 import { mendOfNewest, mendOfRestated } from "../../mending/newest.ts";
+import { amountText, type Cents } from "../../money.ts";
 import type { Again, Back, Mention, Reading } from "../../notes/reading.ts";
 import { eitherOf } from "../../notes/unclear.ts";
 import { type AnyGrammar, language } from "../../notes/verbs.ts";
@@ -127,11 +128,14 @@ function isNext(once: Reading, desk: Omit<Desk, "confirmed">, deciding: Deciding
 }
 
 /** The newest note of today of the kind and thing said; where neither is, the newest, with nothing asked since. */
-function meantAgain({ how, kinds, what }: Again, { past }: Pick<Desk, "past">): Fact | undefined {
+function meantAgain({ how, kinds, what, to }: Again, { past }: Pick<Desk, "past">): Fact | undefined {
   const isSaid = (fact: Fact): boolean =>
     (!kinds || kinds.some((kind) => kind === fact.kind)) && isOfWhat(fact, what);
   if (how === "again" && (kinds ?? what)) return past?.newest((fact) => past.isToday(fact) && isSaid(fact));
-  const last = past?.before(how === "too");
+  // What is left of several, or the same of another, may be told days later.
+  const isLeft = to.pieces?.some(({ other, place }) => other === true || place !== undefined) === true;
+  const mayBeOld = (isLeft && how === "more") || (how === "again" && to.pieces !== undefined);
+  const last = past?.before(how === "too") ?? (mayBeOld ? past?.newest() : undefined);
   // What was asked about since, and not recorded, is what "same again" means.
   return last && past?.touched() === last.root && isSaid(last) ? last : undefined;
 }
@@ -161,7 +165,7 @@ function ofSpoken(
 /** The fields of the new note; null where its kind does not go on so, or something was said that it has no place for. */
 function onceMore(
   fact: Fact,
-  { how, count, to: { pieces: named, date, ...values } }: Again,
+  { how, count, byThem, to: { pieces: named, date, ...values } }: Again,
   books: Books,
   { verbOf }: Deciding,
 ): object | null {
@@ -170,12 +174,18 @@ function onceMore(
   const grammar = language().grammars.get(fact.kind);
   if (!goesOn || !grammar || (named && fact.pieces.length === 0)) return null;
   const measure = measureOf(grammar);
-  const said = saidIn(grammar, measure, values);
+  const said = saidIn(grammar, measure, values, fact, named !== undefined);
   const many = how === "again" ? fact.pieces.length : (count ?? 1);
   const asThen = goesOn.pieces === "same" ? byNumbers(fact.pieces) : alike(fact.pieces, many, books);
   const pieces = named ?? asThen;
   if (!said || !pieces) return null;
-  const beside = { ...said, ...(pieces.length > 0 ? { pieces } : {}), ...(date ? { date } : {}) };
+  const whom = byThem && "buyer" in fact.data ? fact.data.buyer : undefined;
+  const beside = {
+    ...said,
+    ...(pieces.length > 0 ? { pieces } : {}),
+    ...(date ? { date } : {}),
+    ...(whom === undefined ? {} : { buyer: whom }),
+  };
   const { method, ...carried } = stripped(goesOn.carries(fact as never));
   if (measure !== null && measure in said) return { ...carried, ...beside };
   if (how === "more") return null;
@@ -196,13 +206,22 @@ function saidIn(
   { fields }: AnyGrammar,
   measure: string | null,
   { amount, ...others }: Again["to"],
+  fact: Fact,
+  isNamed: boolean,
 ): Record<string, unknown> | null {
   if (Object.keys(others).some((name) => !fields.some((field) => field.name === name))) return null;
   if (amount === undefined) return others;
-  return measure === null || measure === "minutes" || measure === "miles"
-    ? null
-    : { ...others, [measure]: amount };
+  const isOfPieces = measure !== "minutes" && measure !== "miles";
+  if (measure === null || !(isOfPieces || isNamed)) return null;
+  const of = fact.kind === "work" ? inUnitOf(fact.data.minutes, amount) : amount;
+  // "and the last one, 15" behind 20 minutes: as many of these.
+  return { ...others, [measure]: measure === "miles" ? amountText(amount).replace(/\.?0+$/, "") : of };
 }
+
+/** A bare number in the unit in which the time before it was told. */
+const inUnitOf = (minutes: number, amount: Cents): number =>
+  Math.round((amount / 100) * (minutes % 60 === 0 && amount < HOURS_MAX ? 60 : 1));
+const HOURS_MAX = 10_00;
 
 /** So many of the same name; null where they go by several. */
 function alike(numbers: readonly number[], count: number, books: Books): Mention[] | null {

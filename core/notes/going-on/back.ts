@@ -63,6 +63,8 @@ const SPOKEN: Partial<Record<GoingOn, (price: Cents) => object[]>> = {
  * Null where a word of it says anything else.
  */
 export function backOf(tokens: readonly Tok[], line: Line): Back | null {
+  const again = sameAsBefore(tokens, line.today);
+  if (again) return { again };
   for (const { effect, from, to } of goingOn.fired(tokens)) {
     const back =
       effect === "numbered"
@@ -70,8 +72,7 @@ export function backOf(tokens: readonly Tok[], line: Line): Back | null {
         : made(effect, { words: tokens.slice(from, to), beside: tokens.toSpliced(from, to - from) }, line);
     if (back) return back;
   }
-  const again = sameAsBefore(tokens, line.today);
-  return again && { again };
+  return null;
 }
 
 /** "3 and 4 are finished", "2h on #1, 2 and 3": several numbers of pieces, where no other list of numbers stands. */
@@ -130,7 +131,6 @@ function listEnd(tokens: readonly Tok[], at: number): number {
 const MORE_OF: Partial<Record<GoingOn, readonly Kind[]>> = {
   "paid more": ["pay"],
   "sold more": ["sell"],
-  "the other": ["sell", "list"],
 };
 
 /** "it sold for 60": one, of a pair spoken of. */

@@ -12,7 +12,7 @@ import { backOf, ofNumbers } from "./back.ts";
 import { inOrder } from "./in-order.ts";
 
 /** Words that only go on from others are few. */
-const BACK_WORDS_MAX = 12;
+const BACK_WORDS_MAX = 16;
 
 /** What says little by itself may go on from what was said before, or correct it. */
 export function withBack(readings: Reading[], said: readonly Tok[], told: Told): Reading[] {

@@ -125,19 +125,23 @@ function lastOnes(tokens: readonly Tok[], at: number): Found | null {
   const isOneMoreTold = tokens[at + 1] !== undefined && isOfStanding(tokens[at + 1]!);
   if (tokens[at]!.text === "one more" && isOneMoreTold && at === 0)
     return { mention: { other: true, count: 1 }, to: at + 1 };
-  if (tokens[at]!.text !== "the") return null;
-  const [word, next] = [tokens[at + 1]?.text, tokens[at + 2]];
+  const start = tokens[at]!.text === "the" ? at + 1 : at;
+  if (start === at && at > 0) return null;
+  const [word, next] = [tokens[start]?.text, tokens[start + 1]];
   const isFirst = tokens.slice(0, at).every(({ roles, kind }) => kind === "mark" || roles.filler === true);
   const opens = isFirst || tokens[at - 1]!.kind === "mark" || AND.has(tokens[at - 1]!.text);
   const isTold = (token: Tok | undefined) =>
     opens && token !== undefined && (isOfStanding(token) || BE.has(token.text) || GONE.has(token.text));
-  if (word === "rest" && isTold(next)) return { mention: { other: true, plural: true }, to: at + 2 };
+  if (word === "rest" && isTold(next)) return { mention: { other: true, plural: true }, to: start + 1 };
   if ((word !== "last" && word !== "remaining" && word !== "other") || !next) return null;
   const count = ONE.has(next.text) ? 1 : countOf(next);
-  const behind = tokens[at + 3];
+  const behind = tokens[start + 2];
+  // "last ones are done", but "last one's done"
+  if (next.text === "ones" && BE.has(behind?.text ?? "") && opens)
+    return { mention: { other: true, plural: true }, to: start + 2 };
   const isFor = tokens[at - 1]?.text === "for" && (behind === undefined || behind.kind === "amount");
   if (count === null || count > OTHERS_MAX || !(isTold(behind) || isFor)) return null;
-  return { mention: { other: true, count, ...(word === "last" ? LAST : {}) }, to: at + 3 };
+  return { mention: { other: true, count, ...(word === "last" ? LAST : {}) }, to: start + 2 };
 }
 
 /** "the rest of the stools", "rest of the chairs sold": those of the name that were not just spoken of. */

@@ -244,7 +244,9 @@ function placed(tokens: readonly Tok[], at: number): Found | null {
   if (mention?.name !== undefined) {
     const { traits = [], ...rest } = mention;
     const others = traits.filter((trait) => trait !== word);
-    const isOne = isPointedOut && mention.count === 1 && mention.number === undefined;
+    // "second chair, 3h": told before its mark.
+    const isTold = isPointedOut || (at === 0 && tokens[1]?.kind === "mark");
+    const isOne = isTold && mention.count === 1 && mention.number === undefined;
     const named = { ...rest, ...(others.length > 0 ? { traits: others } : {}), place };
     return isOne ? { mention: named, to: from + 1 } : null;
   }

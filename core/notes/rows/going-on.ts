@@ -4,12 +4,12 @@ import { tableOf } from "./table.ts";
 
 /**
  * "next": the same was done to the piece named, at that price. How a line goes on from what was said before it. Of the newest note: "again": once more as it was; "more": one more,
- * or as many as the number in brackets, with a value of its own, "paid more" only of a payment, "sold more" of a sale, "the other" of a sale or a listing; "other": the same of another piece; "too": its verb
+ * or as many as the number in brackets, with a value of its own, "paid more" only of a payment, "sold more" of a sale; "other": the same of another piece; "too": its verb
  * alone, its amount asked. Of the one piece spoken of: "listed", "at asking", "lowered", "sold", "took". The part in brackets says so, and
  * every other word has to be a value, a piece or nothing. "numbered": the part in brackets is the bare number of a piece.
  */
 export type GoingOn =
-  | ("again" | "next" | "more" | "paid more" | "sold more" | "the other" | "other" | "too")
+  | ("again" | "next" | "more" | "paid more" | "sold more" | "other" | "too")
   | ("listed" | "lowered" | "sold" | "took" | "at asking")
   | "numbered";
 
@@ -19,16 +19,11 @@ const ROWS = rowsOf<GoingOn>({
   "again: same yesterday": "^ [same|same_thing|ditto] <day>|<method> ;",
   "more: another 2 for 30": "^ [then|oh|plus* another # more? for|at?] $",
   "more: another can 14": "^ [and|then|oh|plus* another|one_more <container> for|at?] $ ;",
-  "the other: and the other 20": "^ [and|then|oh|plus* the other one? ,|for|at?] $ <method>? ;",
   "more: 2 more for 30": "^ [then|oh|plus* # more|others for|at?] $",
   "sold more: another one gone, 28 this time":
     "^ [and|then|oh|plus|sold|just* another|another_one|one_more|the_last_one|last_one ,? is|just* gone|sold|went ,|for|at*] $",
   "sold more: last two 70 cash":
     "^ [and|then|oh|plus|sold|just* the? last|other|remaining # ,? is|are|gone|sold|went? ,|for|at*] $",
-  "again: sold another, same price":
-    "^ [and|then|oh|plus|sold|just* another|another_one|one_more|the_last_one|last_one ,? for|at? the? same price|money|amount]",
-  "again: another can of wax, same price":
-    "^ [and|then|oh|plus* another|one_more <container>? of? <supply> ,? for|at? the? same price|money|amount|again]",
   "more: and one more, 30":
     "^ [and|then|oh|plus* another|another_one|one_more|the_last_one|last_one ,] $|<time>",
   "more: another one 30":

@@ -42,6 +42,8 @@ export function togetherOf(all: readonly Draft[], index: number): Reading[] {
     // "bought 2 lamps 14, one is broken so i trashed it"
     const isOne = last !== undefined && draft.takesBefore && saysOne(last);
     const settled = settledBy(draft, several ? run : before, { fetched, isOne });
+    // "other chair: 2h and 4 of glue": one chair, told once.
+    if (before && isToldOnce(draft, before)) settled.follows = true;
     // Of the piece that has not gone yet: no clause that stands tells which it is.
     if (last && isStillOpen(last)) settled.follows = settled.takesBefore = false;
     const reading = readingOf(settled, index);
@@ -53,6 +55,13 @@ export function togetherOf(all: readonly Draft[], index: number): Reading[] {
     return reading;
   });
   return readings.filter((_, at) => readings.length === 1 || !isStillOpen(kept[at]!));
+}
+
+/** The very pieces of the clause before, which only the talk knows. */
+function isToldOnce({ fields }: Draft, before: readonly Mention[]): boolean {
+  const pieces = Array.isArray(fields["pieces"]) ? (fields["pieces"] as Mention[]) : [];
+  const isRelative = pieces.some(({ besides, other, place }) => besides || other || place !== undefined);
+  return isRelative && JSON.stringify(pieces) === JSON.stringify(before);
 }
 
 /** Of what is doubted ("and threw in the lamp") something may have happened. */

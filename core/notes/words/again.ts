@@ -24,6 +24,23 @@ export const ANOTHER_ONE = wordSet("another another_one one_more more again too 
 /** The piece that the note before was not about. */
 export const THE_OTHER = wordSet("other second 2nd");
 
+/** What is left of the pieces that the note before was about. */
+export const LEFT = wordSet("other others rest last remaining");
+
+/** "the last one" */
+export const ONES = wordSet("one ones");
+
+/** "same man again": whoever it was before. */
+export const SAME_WHO = wordSet(
+  "guy man lady woman gal fella fellow girl boy couple buyer person people customer dude bloke chap family folks",
+);
+
+/** "same lady came back for the rest" */
+export const CAME_BACK = wordSet("came came_back back returned comes_back");
+
+/** "85, so thats every chair gone" */
+export const SUMS_IT_UP = wordSet("so which thats that_makes");
+
 /** What else stands in such a message: what is the same of it, and small words. */
 export const BESIDE_SAME = wordSet(
   "price money amount deal cost thing one of for at with on last time paid it was the a an and then oh plus just i we this that them there from place story just_like_it like",

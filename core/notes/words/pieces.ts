@@ -144,6 +144,12 @@ export const PLACES: Readonly<Record<string, number>> = {
   "2nd": 2,
   third: 3,
   "3rd": 3,
+  fourth: 4,
+  "4th": 4,
+  fifth: 5,
+  "5th": 5,
+  sixth: 6,
+  "6th": 6,
 };
 
 /** Before one thing that stands for all of its name: "each chair". */
