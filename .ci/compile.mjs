@@ -19,8 +19,7 @@ import { COMPILED, contentOf, fingerprint, STAMP, TOP } from "./compiled.cjs";
 /** Packages that stay outside: native code, files beside the code, or loaded only when used. */
 const EXTERNAL = ["better-sqlite3", "@resvg/resvg-js", "write-excel-file", "dejavu-fonts-ttf"];
 
-/** How long the bot is left to warm up, and how long it may take in all, where its code is kept. */
-const WARM_UP_MS = 2_000;
+/** How long the bot may take where its code is kept. */
 const KEEP_CODE_MS_MAX = 30_000;
 
 /** Modules of Node's own, which only what writes the logs has no need of. */
@@ -92,14 +91,14 @@ async function addBot(folder) {
 }
 
 /**
- * Runs the bot once, on a ledger of nobody's and a chat platform on loopback that has no messages, until it has warmed
- * up: what the engine compiled meanwhile is kept. Where that cannot be done, starts are slower and nothing else.
+ * Runs the bot once, on a ledger of nobody's and a chat platform on loopback that has no messages, until it
+ * polls: what the engine compiled meanwhile is kept. Where that cannot be done, starts are slower and nothing else.
  */
 async function keepCode(program) {
   const directory = mkdtempSync(join(tmpdir(), "tailgate-compile-"));
   const server = createServer((request, response) => {
-    // A poll without news takes its time; this one is the last.
-    if (request.url.endsWith("/getUpdates")) return setTimeout(() => child.kill(), WARM_UP_MS);
+    // What runs behind the first poll is compiled as soon as it is fetched, and every start would fetch it.
+    if (request.url.endsWith("/getUpdates")) return child.kill();
     const result = request.url.endsWith("/getMe")
       ? { id: 1, is_bot: true, first_name: "-", username: "-" }
       : true;
