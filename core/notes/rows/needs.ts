@@ -1,8 +1,8 @@
 import type { TurnEffect } from "./afterwards.ts";
+import { REST_ON } from "./not-come.ts";
 import { rowsOf } from "./row.ts";
 
 /** Time that nobody worked, needs that take nothing from the fact before them, and what things cost by now. */
-const BRINGS = "brings|bring|bringing|pays|pay|paying|sends|drops_off|has|have";
 
 export const NEEDS = rowsOf<TurnEffect>({
   // What it lacked, before what was got for it.
@@ -68,7 +68,7 @@ export const NEEDS = rowsOf<TurnEffect>({
     "<sell> … $ [less|more than i|we|he|she|they|what? wanted|hoped|asked|paid|listed|asking|expected|planned]",
   "word: sold bench 40, dude haggled me down from 55":
     "<sell>|<buy> … $ [,? <person>|<someone> haggled|talked|negotiated|beat me|us|it|him|her?] <grain>|down",
-  "fetch: desk: 50 down from a coworker, rest friday": `<~hold>|deposit|deposits|down … [,|and|;|-|with|w|he|she|they|who|will|to|is* ${BRINGS}? <art>? bal|balance|rest|remainder|other_half $? due|owed|comes|coming|is_due|when|once? he|she|they? picks|gets|collects|fetches|grabs? it|them|up* on|at|by|this|next?] <day>`,
+  "fetch: desk: 50 down from a coworker, rest friday": `<~hold>|deposit|deposits|down … ${REST_ON}`,
   "word: took 50 down on dresser bal due at pickup":
     "<hold> … [bal|balance|rest|remainder|other_half $? due|owed|comes|is_due? on|at|by|when? pickup|delivery]",
   "word: sold bench 40 and she also wants the table":

@@ -20,8 +20,13 @@ const NOT_THROUGH =
 const ASKED =
   "invoice|bill|payment_request|money_request|cash_request|request|requests|reminder|payment_link|link|qr_code|invoice_and_all";
 
+/** When the rest of a held piece's price comes. */
+export const REST_ON =
+  "[,|.|and|;|-|with|w|he|she|they|who|will|to|is|hell|shell|theyll|hes|shes|theyre|gonna|going_to|said* brings|bring|bringing|pays|pay|paying|sends|send|sending|drops_off|has|have|get|gets|getting? <art>? bal|balance|rest|remainder|other_half $? due|owed|comes|coming|is_due|when|once|together|in? he|she|they? picks|gets|collects|fetches|grabs? it|them|up* on|at|by|this|next?] <day>";
+
 /** How it is said behind a sale that its money has not come, and of a part that it is all there is. */
 export const NOT_COME = rowsOf<TurnEffect>({
+  "fetch: priya put 50 down on the desk, she'll bring the rest by friday": `<buyer> … $ down|down_on|deposit|down_for … ${REST_ON}`,
   // Taken back in the same breath.
   "doubt: listed the desk 40, then took it down":
     "<~list>|<~reprice>|put … $ … [,|.|and|but|then|so|later|i|we|have|had|wife|site|app|page|they|<art>|<kin>* took|taken|pulled|yanked|put|changed|set|switched|raised|lowered|brought|moved it|them|that|<art>? <piece>? listing|ad|post|price? down|off|again|back !to|$]",

@@ -15,6 +15,10 @@ export const OTHER_SENSES = rowsOf<TurnEffect>({
   // Plans.
   "intention: meaning to drop the dresser to 160":
     "[meaning|itching|aching|dying|raring|aiming|angling|debating|contemplating|considering|threatening|tempted|inclined|leaning|toying|supposed|scheduled|slated|itchin|keen|eager|anxious to|with|toward|towards|whether_to|whether] <verb>|<light>|drop|list|sell|buy|lower|cut|give|toss|keep|finish|start|raise|mark|put|dropping|listing|selling|buying|lowering|giving|tossing|keeping|finishing",
+  "word: gave her 15 back on the desk to keep the peace":
+    "gave|gave_back|refunded|returned|sent|knocked|took|handed … $ … [to|just keep|make the|her|him|them|everyone|everybody|things|it peace|happy|sweet|quiet|friendly|civil|right|good]",
+  "word: sold the bench 65 at the door":
+    "<sell>|<hold>|<collect>|<refund> … [at|by the|my|our|her|his front? door|gate]",
   // "he'll" and "she'd", whose mark is gone by now.
   "offer: he'll take the dresser for 150":
     "[hell|shell|theyll|wholl|itll|youll|hed|shed|theyd|youd|whod take|buy|pay|give|give_me|do|go|pick|grab|sell|list|let|part|want|get|have|trade|drop|come|send|bring|accept|settle|split|swap]",

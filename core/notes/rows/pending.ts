@@ -55,7 +55,7 @@ export const PENDING = rowsOf<TurnEffect>({
   "word: promised the desk to the same man for next week":
     "<~hold> … for [next_week|next_weekend|next_month] ;",
   "fetch: left a deposit of 50 for the desk and will fetch it on saturday":
-    "<~hold>|deposit|deposits|down … [,|and|;|who|she|he|they* will|shall|to|is|are|going_to|gonna|wants_to|plans_to fetch|collect|fetching|collecting|come|coming|pick|grab|get it|them|up|for|by* on|this?] <day>",
+    "<~hold>|deposit|deposits|down … [,|and|;|who|she|he|they* will|shall|to|is|are|going_to|gonna|wants_to|plans_to|hell|shell|theyll fetch|collect|fetching|collecting|come|coming|pick|grab|get|be_back|back it|them|up|for|by* on|this?] <day>",
   "intention: gone to get the desk 90":
     "[gone|off|out to get|fetch|pick_up|see|buy|look|look_at|grab|collect|haul|deliver]",
   "denial: sold desk 90, she said no":

@@ -14,7 +14,7 @@ import {
   SAYS,
   SO_FAR,
 } from "../words/lived.ts";
-import { isFew, isOneOfUs, isUnlisted, isVerb, type Stretch } from "./told.ts";
+import { isDeed, isFew, isOneOfUs, isUnlisted, isVerb, type Stretch } from "./told.ts";
 
 /*
  * What only leads up to a fact: "nobody has looked at the trunk in a month, so I knocked ten dollars off". Whatever it
@@ -60,9 +60,6 @@ function leadsUp(tokens: readonly Tok[], { said, to }: Stretch): boolean {
 }
 
 const STRANGE_MAX = 2;
-
-const isDeed = (token: Tok): boolean =>
-  !isVerb(token) && headsOf(token).some(({ light, tails }) => !light && tails === null);
 
 function leadOf(tokens: readonly Tok[], start: number, end: number, rest: Stretch): Lead | null {
   const led = tokens.slice(start, end);

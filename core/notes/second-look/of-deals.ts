@@ -1,7 +1,7 @@
 import type { Tok } from "../clause.ts";
-import { DENIES, HARMS, IS_OVER, MAY_UNDO_DEAL, REASONS_WHY } from "../words/lived.ts";
+import { DENIES, HARMS, IS_OVER, MAY_UNDO_DEAL, REASONS_WHY, SAYS, THOUGHT } from "../words/lived.ts";
 import { HOUSEHOLD } from "../words/people.ts";
-import { isBesideDeed, SENTENCE_MIN } from "./of-ours.ts";
+import { isBesideDeed, isOfNoDeed, SENTENCE_MIN } from "./of-ours.ts";
 import { isEnd, isOneOfUs, isSpokenOf, isTold, isUnlisted, type Stretch } from "./told.ts";
 
 /*
@@ -25,8 +25,15 @@ export function isBesideDeal(tokens: readonly Tok[], stretch: Stretch, isGoingOn
   if (isTold(tokens, stretch, isGoingOn)) return !isDenied;
   if (!joint.every(isEnd) || words.length < SENTENCE_MIN || words.some(({ text }) => MAY_UNDO_DEAL.has(text)))
     return false;
-  return isOfUs(words) && isDenied && isBesideDeed(tokens, stretch, isGoingOn);
+  if (isOfUs(words)) return isDenied && isBesideDeed(tokens, stretch, isGoingOn);
+  return (
+    !isDenied && isSpoken(words) && words.every((_, at) => isOfNoDeed(tokens, said + at, stretch, false))
+  );
 }
+
+/** "he said he might be back for more" */
+const isSpoken = (words: readonly Tok[]): boolean =>
+  words.slice(0, SENTENCE_MIN).some(({ text }) => SAYS.has(text));
 
 /** "so she can arrange a van" */
 const isPurpose = (joint: readonly Tok[], words: readonly Tok[]): boolean =>
@@ -38,8 +45,9 @@ export const isBesideDealOf =
   (tokens: readonly Tok[], stretch: Stretch, isGoingOn: boolean): boolean =>
     (stretch.from > 0 && isSaidAlready(tokens, stretch, kind)) || isBesideDeal(tokens, stretch, isGoingOn);
 
-/** "I wasn't even home", "my wife couldn't watch" */
+/** "I wasn't even home", "my wife couldn't watch", "thought I'd never shift it" */
 const isOfUs = (words: readonly Tok[]): boolean =>
+  THOUGHT.has(words[0]!.text) ||
   words.slice(0, 2).some((token) => isOneOfUs(token) || HOUSEHOLD.has(token.text));
 
 /** "desk is out the door", "so it's available again": what the deal comes to. */

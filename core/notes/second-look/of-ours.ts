@@ -1,18 +1,22 @@
 import type { Tok } from "../clause.ts";
 import { headsOf } from "../heads.ts";
 import { HINTS } from "../tokens/sign-bits.ts";
+import { US } from "../words/chatter.ts";
 import { isCommon } from "../words/daily.ts";
 import { WHOSE_OWN } from "../words/links.ts";
 import {
   AGREES,
+  BACK_FOR,
   BEFORE_SLOT,
   DENIES,
   HARMLESS_BESIDE,
+  HARMS,
+  HERS,
   HOPED,
   HOPES,
   IT_WENT,
-  isLived,
   MAY_HAVE,
+  MAY_UNDO_DEAL,
   MORE_OR_LESS,
   NAMED_THINGS,
   NAMES_BODY,
@@ -30,6 +34,7 @@ import { PIECE_PARTS } from "../words/parts.ts";
 import { HOUSEHOLD, isOwner } from "../words/people.ts";
 import { formsOf } from "../words/words.ts";
 import {
+  isDeed,
   isFew,
   isHarmless,
   isSaidTwice,
@@ -58,7 +63,12 @@ export const OURS: ReadonlySet<string> = new Set([
   "start",
   "retire",
   "statement",
+  "refund",
+  "fallthrough",
 ]);
+
+/** Of what we ask anybody may think something else. */
+const ASKED_FOR: ReadonlySet<string> = new Set(["list", "reprice"]);
 
 /** What else is said beside a deed, and has neither a number nor a verb: "couldn't watch and saved it". */
 export const besideIn = (tokens: readonly Tok[]): Stretch[] =>
@@ -69,9 +79,6 @@ export const besideIn = (tokens: readonly Tok[]): Stretch[] =>
 
 const MEASURES: ReadonlySet<Tok["kind"]> = new Set(["amount", "duration", "miles", "percent"]);
 
-const isDeed = (token: Tok): boolean =>
-  !isLived(token.text) && headsOf(token).some(({ light, tails }) => !light && tails === null);
-
 /**
  * Whether a remark may turn a deed of that kind round all the same: a part of the piece or a wish its being done, who
  * will not come its being given away, what "they" or "it" did a payment.
@@ -80,8 +87,11 @@ export function turnsDeed(kind: string, tokens: readonly Tok[], { from, said, to
   const words = tokens.slice(said, to);
   if (isHoped(words)) return kind === "finish" || kind === "pay";
   if (words.some(({ text }, at) => UNDOES.has(text) && !isNamedThing(words, at))) return true;
+  if (!ASKED_FOR.has(kind) && isSaidByOurs(tokens, { from, said, to })) return true;
   const isHedged = words.some(({ roles }) => roles.hedge !== undefined);
   if (kind === "pay") return isHedged && words.some(({ text }) => IT_WENT.has(text));
+  if (kind === "refund" || kind === "fallthrough")
+    return isHedged && words.some(({ text }) => IT_WENT.has(text) || MAY_UNDO_DEAL.has(text));
   if (kind === "retire")
     return words.some(({ text }) => TAKES_IT.has(text) || formsOf(text).some((form) => TAKES_IT.has(form)));
   if (kind !== "finish" && kind !== "start") return false;
@@ -183,27 +193,50 @@ const isLike = (joint: readonly Tok[]): boolean => joint.some(({ text }) => text
 function isSaidOfSomething(tokens: readonly Tok[], at: number, stretch: Stretch): boolean {
   const { text } = tokens[at]!;
   if (at > stretch.said || SUBJECTS.has(text) || isHarmless(tokens, at, stretch)) return true;
+  // "lost his flat"
+  if (HERS.has(tokens[at + 1]?.text ?? "") && HARMS.has(text)) return true;
   const behind = tokens.slice(at + 1, stretch.to);
   // "can't glue anything below freezing"
   return UNABLE.has(text) && behind.length > 1 && !behind.some(({ roles }) => roles.pronoun);
 }
 
 /** "my helper would not", "that wasn't me", "she said no": it may be the deed that is denied or wished. */
-function isSaidToTheEnd(tokens: readonly Tok[], at: number, { said, to }: Stretch): boolean {
+function isSaidToTheEnd(tokens: readonly Tok[], at: number, stretch: Stretch): boolean {
+  if (isSaidByOurs(tokens, stretch)) return true;
+  const { said, to } = stretch;
   const behind = tokens.slice(at + 1, to).filter(({ text }) => !DENIES.has(text) && !MAY_HAVE.has(text));
   if (SUBJECTS.has(tokens[said]!.text) || isAgreed(tokens.slice(said, to))) return true;
   const isSpoken = tokens.slice(said, to).some(({ text }) => SAYS.has(text) || text === "before");
   return behind.length > 0 && !isSpoken && !(behind.length === 1 && NOT_US_BUT.has(behind[0]!.text));
 }
 
+/** "dropped the table to 140 since the chairs went without it" */
+const isOtherNamed = (tokens: readonly Tok[], { from, to }: Stretch): boolean =>
+  tokens.some(({ mention }, at) => mention !== undefined && !mention.it && (at < from || at >= to));
+
+/** "dad says 220 tops": what somebody of us thinks it should be. */
+const isSaidByOurs = (tokens: readonly Tok[], { said, to }: Stretch): boolean => {
+  const [first, second, third] = tokens.slice(said, to);
+  const saying = first && US.has(first.text) ? third : second;
+  return (
+    saying !== undefined &&
+    SAYS.has(saying.text) &&
+    tokens.slice(said, said + 2).some(({ text }) => HOUSEHOLD.has(text))
+  );
+};
+
 /** A token of a stretch that undoes nothing we did. */
-function isOfNoDeed(tokens: readonly Tok[], at: number, stretch: Stretch, isWhy: boolean): boolean {
+export function isOfNoDeed(tokens: readonly Tok[], at: number, stretch: Stretch, isWhy: boolean): boolean {
   const token = tokens[at]!;
   const { kind, text, roles } = token;
-  if (kind === "piece") return isSpokenOf(tokens, token, stretch);
-  if (kind === "amount") return isFew(tokens, at) && !tokens[at + 1]!.roles.supply;
+  if (kind === "piece") return isSpokenOf(tokens, token, stretch) || (isWhy && isOtherNamed(tokens, stretch));
+  if (kind === "amount")
+    return (isFew(tokens, at) && !tokens[at + 1]!.roles.supply) || isSaidByOurs(tokens, stretch);
   if (kind !== "word") return kind === "span" || kind === "grain" || kind === "clock";
   if (isNamedThing(tokens, at)) return true;
+  // "said he might be back for more"
+  if (text === "back" && BACK_FOR.has(tokens[at + 2]?.text ?? "") && tokens[at + 1]!.text === "for")
+    return true;
   if (OF_DEALS.has(text) || UNDOES.has(text) || roles.vagueTime || roles.method) return false;
   if ((roles.stream && !roles.plain) || (roles.labor && !isWhy)) return false;
   if ((token.hints & HINTS.month) !== 0) return false;

@@ -2,7 +2,7 @@ import type { Tok } from "../clause.ts";
 import type { Mention, Reading } from "../reading.ts";
 import { unfinished } from "../rows/unfinished.ts";
 import { unitsOf } from "../rows/units.ts";
-import { isRefused } from "../unclear.ts";
+import { couldOf, isRefused } from "../unclear.ts";
 import { DENIES, WORKS } from "../words/lived.ts";
 import { PIECE_PARTS } from "../words/parts.ts";
 import { leadsOf, ofPiece } from "./leading.ts";
@@ -43,7 +43,7 @@ function besideTold(tokens: Tok[], read: Read): Reading[] | null {
   );
   if (isOurs) return deeds!;
   const deals = without(toldIn(isBesideDeal));
-  if (deals?.every(({ kind }) => DEALT.has(kind))) return deals;
+  if (deals?.every((one) => DEALT.has(kindOf(one)))) return deals;
   for (const ended of ENDED_KINDS) {
     const over = without(toldIn(isBesideDealOf(ended)));
     if (over?.every(({ kind }) => kind === ended)) return over;
@@ -87,6 +87,9 @@ function wholeWithout(tokens: readonly Tok[], told: readonly Stretch[], read: Re
   const made = kept.length > 0 ? read(kept) : [];
   return made.length > 0 && made.every(isWhole) ? made : null;
 }
+
+/** What a reading records, where the books tell too. */
+const kindOf = (reading: Reading): string => couldOf(reading)[0]?.kind ?? reading.kind;
 
 const isWhole = (reading: Reading): boolean =>
   reading.kind === "unclear" ? reading.byBooks === true : reading.kind !== "ask" && !reading.missing;

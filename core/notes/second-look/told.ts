@@ -110,6 +110,10 @@ export const isUnlisted = (token: Tok): boolean =>
 export const isVerb = ({ kind, text }: Tok): boolean =>
   (kind === "word" || kind === "piece") && (SAYS.has(text) || text.split(" ").some(isLived));
 
+/** What the books would take for something done. */
+export const isDeed = (token: Tok): boolean =>
+  !isVerb(token) && headsOf(token).some(({ light, tails }) => !light && tails === null);
+
 /** A token of a stretch that says nothing of a fact. */
 function isSafe(tokens: readonly Tok[], at: number, stretch: Stretch): boolean {
   const token = tokens[at]!;

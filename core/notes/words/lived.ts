@@ -120,7 +120,7 @@ export const NAMES_WHO = wordSet("is was to for from by");
 export const NAMES_WHOSE = wordSet("is are was were its thats the");
 
 /** Somebody's words, where they say nothing of a deal. */
-export const SAYS = wordSet("says said told tells thinks");
+export const SAYS = wordSet("says said told tells thinks reckons reckoned figures jokes joked swears swore");
 
 /* What is told beside a deed of ours. */
 
@@ -217,6 +217,12 @@ export const MAY_UNDO_DEAL = wordSet(
     "get got sure certain serious able money cash check card there here yet still later soon tomorrow tonight next hold " +
     "return bring send sent text texts texted call calls called answer answered reply replied see look looking think thinks",
 );
+
+/** With these one of us begins, and leaves out who. */
+export const THOUGHT = wordSet("thought figured never_thought glad wish");
+
+/** Who is back for these wants no more of this deal. */
+export const BACK_FOR = wordSet("more another others some");
 
 /** What a deal comes to, by its kind. */
 export const IS_OVER: Readonly<Record<string, ReadonlySet<string>>> = {
