@@ -38,6 +38,8 @@ export const OTHER_SENSES = rowsOf<TurnEffect>({
   "intention: loan rate going to 6%":
     "[rate|interest|apr is|s|was|are? going|headed|moving|about|supposed|changing|jumping|rising|climbing|creeping|set|expected|due to|up|down|go|be|back|rise|jump|drop*] <percent>",
   // Denials.
+  "doubt: thought I sold the bench for 80":
+    "^ i|we|really|honestly|always* [thought|figured|assumed|could_have_sworn] i|we|id|wed|i_had <verb>",
   "denial: no way I sold the dresser for 90":
     "[no_way|aint_no_way|as_if|like_hell|no_chance|not_like|its_not_like|fat_chance|in_what_world|not_that|imagine_if|no_way_in_hell|there_is_no_way|theres_no_way] i|we|he|she|they|id|anybody|anyone <any>? <verb>|<light>",
   "denial: the dresser is anything but sold at 180":

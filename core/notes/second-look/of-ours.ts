@@ -1,7 +1,6 @@
 import type { Tok } from "../clause.ts";
 import { headsOf } from "../heads.ts";
 import { HINTS } from "../tokens/sign-bits.ts";
-import { US } from "../words/chatter.ts";
 import { isCommon } from "../words/daily.ts";
 import { WHOSE_OWN } from "../words/links.ts";
 import {
@@ -215,15 +214,13 @@ const isOtherNamed = (tokens: readonly Tok[], { from, to }: Stretch): boolean =>
   tokens.some(({ mention }, at) => mention !== undefined && !mention.it && (at < from || at >= to));
 
 /** "dad says 220 tops": what somebody of us thinks it should be. */
-const isSaidByOurs = (tokens: readonly Tok[], { said, to }: Stretch): boolean => {
-  const [first, second, third] = tokens.slice(said, to);
-  const saying = first && US.has(first.text) ? third : second;
+function isSaidByOurs(tokens: readonly Tok[], { said, to }: Stretch): boolean {
+  const words = tokens.slice(said, to);
+  const at = words.findIndex(({ kind }) => kind === "amount");
   return (
-    saying !== undefined &&
-    SAYS.has(saying.text) &&
-    tokens.slice(said, said + 2).some(({ text }) => HOUSEHOLD.has(text))
+    at > 0 && SAYS.has(words[at - 1]!.text) && words.slice(0, at).some(({ text }) => HOUSEHOLD.has(text))
   );
-};
+}
 
 /** A token of a stretch that undoes nothing we did. */
 export function isOfNoDeed(tokens: readonly Tok[], at: number, stretch: Stretch, isWhy: boolean): boolean {
