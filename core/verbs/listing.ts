@@ -13,6 +13,7 @@ import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
 import { type Clause, says, saysOneOf } from "../notes/clause.ts";
 import { MADE_AN_AD, ON_NET, PUT, STUCK, UP } from "../notes/words/dialects.ts";
+import { ASKS_FOR } from "../notes/words/money.ts";
 import { BOARDS } from "../notes/words/verbs.ts";
 import { phrases } from "../notes/words/words.ts";
 import { splitEvenly } from "../split.ts";
@@ -189,7 +190,8 @@ export const list = defineVerb({
       (clause.head?.text === "put" &&
         clause.tokens.some(({ text }) => text === "on") &&
         !(price !== undefined && says(clause, /^up(?: for| at)?$/)) &&
-        !saysOneOf(clause, BOARDS))
+        !saysOneOf(clause, BOARDS) &&
+        !saysOneOf(clause, ASKS_FOR))
         ? { kind: "noVerb" }
         : null,
   },

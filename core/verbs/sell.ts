@@ -198,7 +198,7 @@ export const sell = defineVerb({
         light: true,
       },
       {
-        say: [...FOUND_A_HOME, "flew out the door", "flew off the shelf", "has a new home"],
+        say: [...FOUND_A_HOME, "flew out the door", "flew off the shelf"],
         with: ["piece", "number"],
       },
       { say: ["let go of", "let … go at", "let … go"], with: ["piece", "number"], without: ["supply"] },

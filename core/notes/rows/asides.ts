@@ -15,7 +15,7 @@ const ROWS = rowsOf<AsideEffect>({
     "<time>|$ [split|divided|shared|spread evenly|equally? between|across|over|among|on] <art>? <piece>",
   "aside: drove to mill creek and back for the armoire, 61 miles":
     "drove|went|ran|drive|rode|trip|run … [to <word> <word>? <word>? and back]",
-  "aside: lowered the desk to 125 as i have not had one message about it all week": `<reprice>|<~reprice>|<list>|now|down|down_to … $ [,|-|.|;|and|seeing* since|because|as|bc|cause|cuz|that i|we|it|its|there|nobody|no_one|not|no|hardly|barely ${SLOW} ${SLOW} ${SLOW} ${SLOW}] ;`,
+  "aside: lowered the desk to 125 as i have not had one message about it all week": `<reprice>|<~reprice>|<list>|now|down|down_to … $ [,|-|.|;|and|seeing* since|because|as|bc|cause|cuz|that|after? i|we|it|its|there|nobody|no_one|not|no|zero|hardly|barely|without|<span>|a|two|three|weeks|days ${SLOW} ${SLOW} ${SLOW} ${SLOW}] ;`,
   "aside: paid 1000 lump sum to the loan": "[lump sum|sums|payment?]",
   "aside: mailed 150 to the loan company":
     "loan [company|people|folks|servicer|office|lender|place|guy|guys|site|website|app|portal|account|page|login]",
@@ -126,6 +126,8 @@ const ROWS = rowsOf<AsideEffect>({
     "<list>|<sell> … [,|and|i|we|even|also* threw_in|tossed_in|throwing_in free|the* delivery|pickup|shipping|dropoff|drop_off]",
   "aside: tip 5 from marge": "<stream> … [from <art>? <new>|<person>|<kin>|<supply>]",
   "aside: hardware came to 27": "<supply> … [came_to|comes_to|totaled|totalled|ran_to|rang_up_at] $",
+  "aside: knobs 17.99 with shipping":
+    "<supply> … $ [with|w|incl|including|after|inc the? shipping|postage|tax|taxes|delivery|ship|sales_tax|handling|and*] ;",
   "aside: belt sander 45 used": "<supply> $ [used|secondhand|second_hand|refurbished]",
   "aside: plywood sheet 38": "<supply> [<container>] $",
   "aside: headboard cracked in half, tossed it":

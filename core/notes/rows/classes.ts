@@ -152,6 +152,7 @@ const CLASSES: Readonly<Partial<Record<TokenKind, Readonly<Record<string, Test>>
     party: ({ text }) => !/\d$/.test(text),
     coats: spelled(/coats?$/),
     gritty: spelled(/grits?$/),
+    yards: spelled(/(?:yards?|yds?|met(?:er|re)s?)$/),
   },
   miles: { miles: always, eachway: ({ text }) => text.endsWith("way") },
   duration: { time: always, moretime: ({ text }) => text.includes("more") },

@@ -28,14 +28,20 @@ export const PARTS = rowsOf<OwnerEffect>({
   // A part of what was spoken of is no piece.
   "word: refinished the top, 2h15":
     "<labor> [the|its|all|both|inner|outer* top|tops|drawer|drawers|seat|seats|front|fronts|sides|edges|trim] ,|-|for|about|took* <time>",
-  "word: it took me an hour and fifteen to fix the drawer on the desk": `<time> … to ${TO_WORK} <art>? [<part> <part>? of|on <art>?] <piece>`,
+  "word: it took me an hour and fifteen to fix the drawer on the desk": `<time>|$ … to ${TO_WORK} <art>? [<part> <part>? of|on|in <art>?] <piece>`,
   "part: bought base of a dresser 20": "[<part> <part>? of|off <art>? <piece>] !<~finish>",
   "supply: bought seat for chair 20":
     "<~buy>|<spend>|got|paid|ordered <art>? [<trait>|<plain>|<opinion>|replacement|new|used|spare|matching|extra|some|more* <part> <part>?] for|to|on <art>? <piece>",
   "supply: fresh shade was 12":
     "^ i|we? <~buy>|ordered|needed|installed|put|added? <art>|some|#? [new|fresh|replacement|spare <part> <part>?] ,|was|were|for|at|cost|came_to|ran* $",
+  "supply: the table needed a new leaf support, 9.75":
+    "^ <art>? <piece> needed <art>|some|#? [new|fresh|replacement <trait>|<plain>|<part>|<supply>|<new>* <new>|<part>] ,|for|at|came_to* $ ;",
   "part: replaced the shade, 12": "^ i|we? [replaced <art>? <part> <part>?] ,|for|was* $",
   "word: foam for the seat too, 9": "<supply> for <art>|its|that [<part> <part>?] !<part>",
+  "word: paid the glazier 35 for new panes in the hutch":
+    "<supply> $ for <art>? [<trait>|<plain>|<opinion>|new* <part> <part>? in|on|of <art>?] <piece>",
+  "supply: four yards of linen for the wing chair, 61":
+    "<yards> of? [<trait>|<plain>|<opinion>* <new>] for|on|$|,|was|came_to|cost",
   "supply: bought stuff for desk 20":
     "<~buy>|<spend>|got|paid|ordered <art>? [some|more|a_few|few|other? <things>] for|to|on <art>? <piece>",
   "supply: new back panel for the armoire 11.25":
@@ -80,6 +86,8 @@ export const PARTS = rowsOf<OwnerEffect>({
   "service: paid 60 for desk refinishing": "paid|pd|spent|gave|cost … $ … <art>? <piece> [<service>]",
   "service: paid 60 to reupholster chair":
     "paid|pd|spent|gave|cost … $ … to|for have|get? [<service>|<labor>] <art>? <piece>",
+  "service: paid a man 25 to fix the drawer in the desk":
+    "paid|pd|gave … $ … to [<service>|<labor>] <art>? <part> <part>? of|on|in <art>? <piece>",
   "asked: sold dresser 175 she paid 60 for a lamp":
     "[she|he|they|buyer|guy|lady|couple <word>? paid|gave|pd me|us?] $ for <art>? <piece>",
   "sold: desk went home with a nice couple 120": "<piece> [went|gone|left home|out with|to]",
@@ -89,7 +97,7 @@ export const PARTS = rowsOf<OwnerEffect>({
     "^ <art>? [<piece> <piece>|glass] replaced|recut|resilvered|fixed|repaired for? $",
   "word: mirror recut 40 by the glass shop": "$ [by <art>? <supply>|<word> shop|store|place|guy|man|lady] ;",
   "service: desk delivery 20": "<piece> !<supply>|moved [<service>] $ ;",
-  "word: 20 min gluing chair leg": "<time> of? <labor> <art>? <piece> [<part> <part>?] ;",
+  "word: 20 min gluing chair leg": "<time> of? <labor> up|down|out|off? <art>? <piece> [<part> <part>?] ;",
   // What is named by its size, its grit or a word that is a verb elsewhere.
   "supply: 2x4s 6": "[<boards>]",
   "supply: 2x4 6": "^ #|some|a? [<board> <supply>|<new>?] $|for",

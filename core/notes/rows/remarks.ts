@@ -43,6 +43,8 @@ export const REMARKS = rowsOf<TurnEffect>({
     "<~buy> … <piece> [that|which? i|we was|were|had|have|been|told|mentioned|wanted|saw|texted|looked* you|u? eyeing|wanting|watching|looking|told|talking|mentioned|seen|about|at|all_week|for_weeks|last_week|earlier|before*] $|,|;",
   "word: she took the lamp for 20 and said shed be back for the desk":
     "<buyer> … $ [,|and|but* she|he|they? said|says|mentioned|promised|wants she|he|they|shed|shes|hed|hes|theyd|theyre|shell|hell|theyll|to? be|come|comes|coming|is|will|would|back* for <art>? <piece> <day>?] ;",
+  "word: desk is 80 now, we took 15 off":
+    "^ <art>? <piece> is|s|now|down_to|at* $ now? [,|;|-|.|i|we|just|have|as* took|knocked|cut|shaved|dropped|lopped $ off it|that|the_price|this_morning|today?] ;",
   "word: took 10 off the desk so its 140 now":
     "^ [took|knocked|cut|shaved|dropped|lopped $ off] <art>? <piece> ,|so|and|-|.* its|it_is|thats|now|asking|down now|at|to? $",
   "word: bench done, still need to do the desk": `<piece> <~finish> [finally|now|,|but|and|;|-|.* i|we|just? still|only|just* need|needs|have|has|gotta|got|left|remains? to? do|finish|start|get_to|work_on|wax|paint|sand* <art>? <piece> left|to_go|to_do|now|next|still|tomorrow|though|tho*] ;`,
@@ -67,6 +69,10 @@ export const REMARKS = rowsOf<TurnEffect>({
     "^ [<art>? first|second|third|last|final|top|base|another|<supply>|<trait>* coat|coats|<supply> of? <supply>?] went_on|is_on|went_down <art>? <piece>? <day>|<word>? ,|-|.? took? <time>",
   "word: quilt rack got its sanding, 25 mins":
     "<piece> [got|had|has_had <art>|its|their|another|first|second|third|last|final|good|quick|light|proper*] <labor> ,|for|-|.|took* <time>",
+  "word: dresser soaked up another 90 minutes of stripping":
+    "<piece> [ate|soaked|swallowed|devoured|drank|consumed|gobbled|sucked up? another|my|about|all|of|a|good*] <time>",
+  "word: table gone, 120, took less because of the scratch":
+    "<~sell> … $ [,|-|.|;|but|and|so|i|we|had_to|just* took|accepted|settled_for a? bit|little|touch|lot? less than_asking|than_i_wanted|than_i_asked|than_listed?] !$",
   "labor: got the old finish off the desk, 2 hrs":
     "[got|getting|get|took|taking|take <art>|all|most|of|old|original* <trait>|<plain>|<opinion>* finish|paint|varnish|stain|poly|lacquer|wallpaper|wax|veneer|rust|gunk off|off_of] <art>? <piece>",
   "labor: primer coat done on the desk": "[<supply> coat|coats done|down|on] on <art>? <piece>",

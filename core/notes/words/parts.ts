@@ -9,7 +9,7 @@ export const PIECE_PARTS: ReadonlySet<string> = new Set(
     "latches lock locks key keys caster casters wheel wheels bracket brackets leaf leaves shelf shelves insert inserts " +
     "liner liners glass pane panes mirror hardware kit kits bulb bulbs cord cords plug plugs socket sockets wiring " +
     "upholstery fabric foam filling stuffing batting webbing strap straps spring springs molding moulding trim veneer " +
-    "skirt skirting apron corner corners edging edge frame caning cane rush rung rungs stretcher stretchers riser risers " +
+    "skirt skirting carcass carcase apron corner corners edging edge frame caning cane rush rung rungs stretcher stretchers riser risers " +
     "bolt bolts screw screws dowel dowels mount mounts mounting tip tips cap caps button buttons tassel tassels lid lids " +
     "divider dividers pegs peg catch catches rod rods topper mattress canopy headboard footboard pillow pillows"
   ).split(" "),

@@ -24,7 +24,7 @@ export const PLACES: readonly string[] = phrases(`
 
 /** Those where used things are bought, and hardly ever sold by a shop. */
 export const SELLS_USED =
-  /(?:sale|thrift|thrifting|flea|auction|rummage|jumble|swap meet|flea market|car boot|carboot|(?:thrift|charity|op|junk|salvage|second ?hand) ?(?:store|shop))$/;
+  /(?:sale|thrift|thrifting|flea|auction|rummage|jumble|bazaar|swap meet|flea market|car boot|carboot|(?:thrift|charity|op|junk|salvage|second ?hand) ?(?:store|shop))$/;
 
 /** "at our garage sale": there the shop sells; "the thrift store has a hutch for 60": it may stand there still. */
 export const STAYS_THERE =
@@ -71,6 +71,6 @@ export const BEFORE_PLACE = wordSet("at in");
 
 /** Boards on which things are offered for sale. */
 export const SITES = wordSet(
-  "app apps site sites website websites page pages group groups board boards market " +
+  "marketplace marketplaces app apps site sites website websites page pages group groups board boards market " +
     "forum forums classified classifieds online internet web feed story stories socials listings town_page town_group",
 );

@@ -102,6 +102,10 @@ export const FOUND_A_HOME: readonly string[] = [
       ),
     ),
   ),
+  // "the desk got a new home, 80" bought one.
+  ...["got", "has", "gets"].flatMap((got) =>
+    phrases("home owner family forever_home").map((who) => `${got} a new ${who}`),
+  ),
   ...phrases("a_new_home a_good_home its_new_home its_new_owner its_forever_home").map(
     (home) => `went to ${home}`,
   ),
