@@ -12,7 +12,8 @@ const TAG = "tag|tags|sign|sticker|price_tag|ticket|label";
 export const PUT_UP = rowsOf<OwnerEffect>({
   "listed: both nightstands up, 45 each":
     "^ <piece> [s|is|are|went? up|live now|online|already|finally? ,|.|:|-] $ each|apiece|a_piece|for_each|firm|obo|or_best_offer|even|for_both|for_the_pair|total|cash?",
-  "listed: offering the desk at 120": "^ [im|i_am|we_are|were|now|currently* offering] <art>? <piece> at|for|now* $ ;",
+  "listed: offering the desk at 120":
+    "^ [im|i_am|we_are|were|now|currently* offering] <art>? <piece> at|for|now* $ ;",
   "listed: desks up, i want 120 for it":
     "<piece> s|is|are|went? [up|posted|listed|online|live now|already? ,|.|-|and|! i|we|im want|wanting|ask] $ for|on? it|them? ;",
   "listed: its finished and online, 110":

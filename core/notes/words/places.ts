@@ -71,6 +71,6 @@ export const BEFORE_PLACE = wordSet("at in");
 
 /** Boards on which things are offered for sale. */
 export const SITES = wordSet(
-  "marketplace marketplaces app apps site sites website websites page pages group groups board boards market " +
+  "app apps site sites website websites page pages group groups board boards market " +
     "forum forums classified classifieds online internet web feed story stories socials listings town_page town_group",
 );
