@@ -19,7 +19,9 @@ export function takenOut(
   at: { text: string; line: number },
 ): Reading[] | null {
   const { books } = desk;
-  const { now, old, kinds, what } = said;
+  const { now, old, what } = said;
+  // "full refund on those knobs": what came back is of no note of its own.
+  const kinds = what === undefined ? said.kinds : said.kinds.filter((kind) => kind !== "refund");
   const isAnyNamed =
     kinds.length > 0 ||
     what !== undefined ||
@@ -58,7 +60,7 @@ export function takenOut(
     );
   });
   const own =
-    kinds.length === 0 && what === undefined && pieces.length > 0 && !hasValue(now)
+    kinds.length === 0 && what === undefined && pieces.length > 0 && !hasValue(now) && !said.isOfTalk
       ? facts.filter(({ kind }) => kind === "buy")
       : facts;
   const [only, ...others] = own;
@@ -69,7 +71,8 @@ export function takenOut(
   // What was noted just now has not happened; of what stands longer it is asked.
   const isSure = isDenied
     ? only.root === touched && past.isToday(only)
-    : said.out === "sure" || (said.out === "maybe" && said.isNoun);
+    : (said.out === "sure" && !(said.isOfTalk && only.kind === "buy" && only.root !== touched)) ||
+      (said.out === "maybe" && said.isNoun);
   const isTwice = said.isAgain && hasTwin(only, desk);
   if (((others.length === 0 || twins || isDenied) && isSure && !said.isTurned) || isTwice)
     return [asOut(only)];

@@ -19,6 +19,7 @@ import { isMeant } from "./meant.ts";
 import { meansAny } from "./mend.ts";
 import { correctedBy, type Found, type Looking } from "./misnoted-facts.ts";
 import { OFFERED_MAX, takenOut } from "./misnoted-out.ts";
+import { ofSeveral } from "./of-several.ts";
 import type { Past } from "./past.ts";
 import { besideReasons, type Corrected } from "./reasons.ts";
 
@@ -32,6 +33,8 @@ type Mend = ReadingOf<"mend">;
 /** The readings of a message that corrects a note on the books; null where it corrects none. */
 export function ofMisnoted(text: string, readings: readonly Reading[], desk: Looking): Corrected | null {
   const { past, today } = desk;
+  const several = past && ofSeveral(text, readings, { ...desk, past });
+  if (several) return { readings: several, isSure: true };
   if (!past || !mayCorrect(text) || saysAny(text, CORRECTS_NOTHING)) return null;
   const whole = wholly(text, readings, desk, past, false);
   const isMarked = saysAny(text, MARKS);
@@ -73,6 +76,7 @@ function wholly(
   const takesBack =
     said.undoes > 0 ||
     said.isAgain ||
+    said.isOfTalk ||
     said.out === "denied" ||
     isNamed ||
     (said.out !== undefined && said.what !== undefined);
@@ -89,7 +93,9 @@ function wholly(
   const at = { text, line: 0 };
   if (said.out || said.undoes || said.isAgain) {
     // "scratch the bench sale he changed his mind": a sale is named, and nothing scrapped.
-    const out = isWhole && !isNamed ? null : takenOut(said, desk, past, at);
+    // "returned those casters, got all my money back": to the shop, where nobody had borrowed them.
+    const isNote = isWhole && !isNamed && !readings.every(({ kind }) => kind === "lent");
+    const out = isNote ? null : takenOut(said, desk, past, at);
     return out && { readings: out, isSure: true };
   }
   const found = mayBeAny(said, isWhole)

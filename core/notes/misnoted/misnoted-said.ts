@@ -30,6 +30,8 @@ export interface Misnoted {
   isProven: boolean;
   /** It is to go: "maybe" by a word that says something else as well; "denied": it has not happened. */
   out?: "sure" | "maybe" | "denied";
+  /** "what i said about the desk": the newest of it. */
+  isOfTalk: boolean;
   /** What was said last is taken back: so many notes. */
   undoes: number;
   /** It may have been noted before. */
@@ -73,6 +75,7 @@ export const nothingSaid = (): Misnoted => ({
   sense: "none",
   isProven: false,
   undoes: 0,
+  isOfTalk: false,
   isAgain: false,
   now: values(),
   old: values(),

@@ -214,7 +214,10 @@ function takeRows(said: Misnoted, tokens: readonly Tok[], names: ReadonlySet<str
       said.out = "denied";
       for (const at of places) denied.add(at);
       said.kinds = tokens.slice(from, to).flatMap(({ text }) => DENIED_KINDS[text.split(" ")[0]!] ?? []);
-    } else said.out = effect === "out" ? "sure" : (said.out ?? "maybe");
+    } else {
+      said.out = effect === "out" || effect === "said" ? "sure" : (said.out ?? "maybe");
+      said.isOfTalk ||= effect === "said";
+    }
     const isKept = (at: number): boolean =>
       KEPT.has(tokens[at]!.kind) || tokens[at]!.roles.method !== undefined || names.has(tokens[at]!.text);
     for (const at of places) {

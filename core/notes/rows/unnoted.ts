@@ -10,13 +10,15 @@ const SENT =
   "sent|send|put|typed|type|wrote|write|say|said|texted|text|told_you|tell_you|told|logged|log|entered|enter|hit|press|pressed|tap|tapped|post|posted|do|did";
 const NEVER =
   "isnt|is_not|arent|are_not|wasnt|was_not|werent|hasnt|has_not|havent|have_not|hadnt|didnt|did_not|aint|not|never";
+const GOT_ALL =
+  "got|gave|refunded|gave_me|full|whole|all|money me|us|my|the|a|of|it|all|full|whole* $|money|refund|lot|amount|price|everything|it|all|money_back? back|refunded|refund|money_back]";
 const YET = "actually|really|been|be|being|even|quite|yet|fully|officially|exactly|get|got|technically";
 
 /**
- * That a note is to go. "out": it is; "maybe": so too, where the books hold what is named; "undo": what was said last is;
+ * That a note is to go. "out": it is; "said": so too, the newest of what is named; "maybe": so too, where the books hold what is named; "undo": what was said last is;
  * "again": it may have been noted before; "denied": what stands in the books has not happened.
  */
-export const UNNOTED = rowsOf<"out" | "maybe" | "undo" | "again" | "denied">({
+export const UNNOTED = rowsOf<"out" | "said" | "maybe" | "undo" | "again" | "denied">({
   "undo: undo that and the one before it": `^ ${OPENS}* [${TAKES_OUT} that|this|it and the|whatever? one|note|text|thing|last|message before|before_it|before_that it|that?] ;`,
   "undo: delete both of those": `^ ${OPENS}* [${TAKES_OUT} both|both_of? those|them|notes|of_them|of_those?] ;`,
   "undo: undo the last two": `^ ${OPENS}* [${TAKES_OUT}|take back? the|my|those? last|previous # notes|things|messages|texts|entries|ones? i? ${SENT}? back|out?] ;`,
@@ -43,13 +45,13 @@ export const UNNOTED = rowsOf<"out" | "maybe" | "undo" | "again" | "denied">({
     "^ i|we|you|it|that|they|those|phone|must|must_have|mustve|have|has|got|get* [double|doubled tapped|sent|clicked|posted|texted|logged|up|entry|entered|tap|hit_send that|it|this?]",
   "again: that went thru twice":
     "[went|gone|go|came|recorded|saved|counted|got|hit|tapped|pressed|texted|posted thru|through|in|out|up|it|that|them|send|me|down|as|on|there* twice|two_times|2_times|2x|double]",
+  "said: forget i said that about the paint":
+    "[forget|ignore|pretend|disregard that|what|whatever|anything? i|we said|put|wrote|sent|told_you|never? that|it|anything|this|you|earlier? about|on]",
   "out: nix the paint": `^ ${OPENS}* [delete|remove|erase|scratch|nix|void|undo|cancel|strike|disregard|ignore|forget|forget_about the|that|those|my|what|it|this|about|both]`,
   "maybe: kill the paint note": `^ ${OPENS}* [drop|lose|kill|wipe|yank|pull|toss|dump|ditch|get_rid_of|get_rid the|that|those|my|of|it|this|both|one]`,
   "out: remove teos deposit": `^ ${OPENS}* [delete|remove|erase|void|scrap|scratch|cancel|nix|reverse <art>?] <new>|<supply>|<piece>|sale|deposit|listing|drive|hold|payment`,
-  "out: forget i said that about the paint":
-    "[forget|ignore|pretend|disregard that? i|we said|put|wrote|sent|never? that|it|anything|this? about|on]",
-  "out: took the drill bits back, got my 16 back":
-    "[took|brought|returned|sent|carried|taken the|my|those|that|them|em|it|some|both* <supply>? back? to? the? store|shop|mall|place|<place>? and|,|so|i|we* got|refunded|gave_me my|the|all|full|whole* $ back|refunded|refund?] ;",
+  "out: took the drill bits back, got my 16 back": `[took|brought|returned|sent|carried|taken back|the|my|those|that|them|em|it|some|both|all* <supply> … ,? … ,? … ${GOT_ALL} ;`,
+  "out: handles went back to the store, full refund": `<supply> [went|are|were|got|sent|went_back_to|went_back … ,? … ${GOT_ALL} ;`,
   "out: the gas wasnt for the shop remove it": "[remove|delete|erase it|that|them|this] ;",
   "out: take the drive out i rode with dad":
     "please|pls|just|so|and|nope|no|oops|wait|ok|then|nvm|never_mind* [take|pull|get|leave] !!$ … out|off",

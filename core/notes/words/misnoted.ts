@@ -9,7 +9,7 @@ export const MAY_CORRECT = wordSet(
     "entered remember delete remove scrub bin ditch och ach aw erase scratch nix void scrap undo cancel strike disregard ignore forget drop lose kill wipe yank take pull get pretend twice already never didnt happened move shift switch charge " +
     "didn isn wasn hasn haven weren aren hasnt havent wasnt werent arent accident accidentally sent unsell un unfinish tapped " +
     "lord beg pardon apologies yikes gosh goodness donated kept owes owed haggled " +
-    "incorrect backdate backdated regarding hang hold instead rather early rename call called relabel heard remembered idiot tired ways way checked found looked going looking needs used got thats both make made more ended paid bought one used double forgot sold finished done",
+    "incorrect backdate backdated regarding hang hold instead rather early rename call called relabel heard remembered idiot tired ways way checked found looked going looking needs used got thats both make made more ended paid bought one used double forgot sold finished done returned refund",
 );
 /** Words that say that what was noted is another. */
 export const DECIDES = wordSet(
@@ -171,3 +171,19 @@ export const NUMBERS_SAID =
 /** Where something else may be told: at a mark or a joint, and behind a value at who did it. */
 export const REASON_JOINT =
   /[,;!?.:]+\s+|\s+(?:[-–—]+|\.{2,})\s+|\s+(?=(?:because|cause|cuz|coz|since|but|and|so)\s)|(?<=\d)\s+(?=(?:he|she|they|i|we|the|my|its|it's)\s)/gi;
+/** A price is of each of several, or of all of them, or is said not to be. */
+export const OF_EACH = wordSet("each apiece every per one_of_them one_of_those just_one");
+export const IN_ALL = wordSet("all lot total altogether together whole_set both_of_them in_all for_both");
+export const NOT_SO = wordSet("not wasnt isnt werent");
+/** That is what a price was. */
+export const TOLD_SO = wordSet("was were is thats meant not");
+/** Of more notes than one. */
+export const SEVERAL = wordSet(
+  "both all_of_them all_of_those all_of_these they_all those_all all_three all_four",
+);
+/** Two of them. */
+export const BOTH = wordSet("both");
+/** Beside what holds for all of them. */
+export const BESIDE_ALL = wordSet(
+  "btw by_the_way way to_say forgot_to_say say mention forgot were was is paid of them",
+);
