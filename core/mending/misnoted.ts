@@ -4,6 +4,7 @@ import { showDay } from "../calendar.ts";
 import { mentionLabel } from "../decide/pieces/mention-words.ts";
 import { byNumbers } from "../decide/pieces/mentioned.ts";
 import { type Cents, show } from "../money.ts";
+import { lexed } from "../notes/lexed.ts";
 import { mayCorrect, misnotedIn } from "../notes/misnoted/misnoted.ts";
 import { type Misnoted, raise } from "../notes/misnoted/misnoted-said.ts";
 import { readMessage } from "../notes/read.ts";
@@ -11,7 +12,7 @@ import type { Reading, ReadingOf } from "../notes/reading.ts";
 import { partedIn } from "../notes/settling.ts";
 import { anyOf, couldOf, eitherOf, isFor, isRefused, tellsNoFact, whyOf } from "../notes/unclear.ts";
 import { bears } from "../notes/verbs.ts";
-import { CORRECTS_NOTHING, NOT_OLD, OF_MORE_NOTES } from "../notes/words/mending.ts";
+import { CORRECTS_NOTHING, NOT_OLD, OF_MORE_NOTES, POINTING } from "../notes/words/mending.ts";
 import { MARKS, NAMES_OLD, NUMBERS_SAID, OF_NOW, OLD_PHRASES } from "../notes/words/misnoted.ts";
 import { saysAny } from "../notes/words/words.ts";
 import type { MendTo } from "./fields.ts";
@@ -19,6 +20,7 @@ import { isMeant } from "./meant.ts";
 import { meansAny } from "./mend.ts";
 import { correctedBy, type Found, type Looking } from "./misnoted-facts.ts";
 import { OFFERED_MAX, takenOut } from "./misnoted-out.ts";
+import { mendOfRestated } from "./newest.ts";
 import { ofSeveral } from "./of-several.ts";
 import type { Past } from "./past.ts";
 import { besideReasons, type Corrected } from "./reasons.ts";
@@ -35,6 +37,8 @@ export function ofMisnoted(text: string, readings: readonly Reading[], desk: Loo
   const { past, today } = desk;
   const several = past && ofSeveral(text, readings, { ...desk, past });
   if (several) return { readings: several, isSure: true };
+  const again = past && saidOfMeasure(text, readings, desk, past);
+  if (again) return { readings: [again], isSure: true };
   if (!past || !mayCorrect(text) || saysAny(text, CORRECTS_NOTHING)) return null;
   const whole = wholly(text, readings, desk, past, false);
   const isMarked = saysAny(text, MARKS);
@@ -48,6 +52,25 @@ export function ofMisnoted(text: string, readings: readonly Reading[], desk: Loo
     return wholly(part, read, desk, past, isMarked) ?? (isDoubted ? { readings: read, isSure: false } : null);
   };
   return besideReasons(text, alone, { ...desk, past, isMarked }) ?? whole;
+}
+
+/** "mom did those two hours", "did those two hours on thursday": of the hours that are noted already, and no more of them. */
+function saidOfMeasure(
+  text: string,
+  [only, ...others]: readonly Reading[],
+  desk: Looking,
+  past: Past,
+): Reading | null {
+  const isMeasured = only?.kind === "work" || only?.kind === "drive";
+  if (!isMeasured || others.length > 0 || !saysAny(text, POINTING)) return null;
+  const newest = past.before();
+  const isSame =
+    (newest?.kind === "work" && only.kind === "work" && newest.data.minutes === only.minutes) ||
+    (newest?.kind === "drive" && only.kind === "drive" && newest.data.miles === only.miles);
+  const points = lexed(text).some(
+    ({ kind }, at, all) => (kind === "duration" || kind === "miles") && POINTING.has(all[at - 1]?.text ?? ""),
+  );
+  return isSame && points ? mendOfRestated(only, desk) : null;
 }
 
 /** It corrects what the books have. */

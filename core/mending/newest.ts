@@ -82,6 +82,7 @@ export function mendOfRestated(reading: Reading, { past, books }: Looking): Read
   const to: MendTo = {
     ...(isOther ? { amount } : {}),
     ...(date === undefined ? {} : { date }),
+    ...(reading.by === undefined ? {} : { by: reading.by }),
     ...(pieces.length > 0 && !(isSame && named.length > 0) ? { pieces } : {}),
     ...Object.fromEntries(fields.map((field) => [field, said[field]])),
   };

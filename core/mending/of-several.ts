@@ -10,7 +10,7 @@ import { centsIn } from "../notes/slots/money.ts";
 import { isWholeNote } from "../notes/unclear.ts";
 import { bears } from "../notes/verbs.ts";
 import { ALL_OF_THEM } from "../notes/words/links.ts";
-import { HOW_PAID, POINTING } from "../notes/words/mending.ts";
+import { BEFORE_NAME, HOW_PAID, POINTING } from "../notes/words/mending.ts";
 import {
   BESIDE_ALL,
   BOTH,
@@ -146,22 +146,26 @@ const isPlain = (token: Tok): boolean =>
 
 const BESIDE_SEVERAL = [HOW_PAID, POINTING, BESIDE_ALL, ALL_OF_THEM];
 
+/** What may hold for several notes; "both were yesterday" may be told of what they did as well. */
+const SHARED: ReadonlySet<keyof MendTo> = new Set(["method", "buyer", "source", "pieces"]);
+
 /** "both of those were cash", "that was all by transfer": the newest notes of a kind, as many as are meant. */
 function alike(text: string, desk: Told): Mend[] | null {
-  const plain = lexed(text).filter(isPlain);
+  const plain = lexed(text).filter((token) => isPlain(token) || BEFORE_NAME.has(token.text));
   const said = side();
   if (plain.length === 0 || !takeTo(plain, said, desk.today)) return null;
-  const { method, date, ...others } = said.to;
-  const to: MendTo = method !== undefined ? { method } : date === undefined ? {} : { date };
-  if (Object.keys(others).length > 0 || Object.keys(to).length !== 1) return null;
+  const { to } = said;
+  const [field, ...others] = Object.keys(to) as (keyof MendTo)[];
+  if (field === undefined || others.length > 0 || !SHARED.has(field)) return null;
   const { past, books } = desk;
-  const newest = past.newest((fact) => canMend(fact.kind, to));
+  const isOwn = ({ kind }: Fact): boolean => kind === "buy" || kind === "sell";
+  const newest = past.newest((fact) => canMend(fact.kind, to) && !(field === "pieces" && isOwn(fact)));
   if (!newest || !past.isToday(newest)) return null;
   const isAlike = (fact: Fact): boolean =>
     fact.kind === newest.kind && fact.author === past.person && past.isToday(fact);
   const facts = newestFirst(books, isAlike).slice(0, saysAny(text, BOTH) ? 2 : undefined);
   if (facts.length < 2 || facts.length > NOTES_MAX) return null;
-  const isSo = ({ day, data }: Fact): boolean =>
-    day === to.date || (method !== undefined && (data as { method?: string }).method === method);
+  const isSo = ({ data }: Fact): boolean =>
+    to.method !== undefined && (data as { method?: string }).method === to.method;
   return facts.filter((fact) => !isSo(fact)).map((fact) => mendOf(fact, to, text));
 }

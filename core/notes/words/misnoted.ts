@@ -185,5 +185,5 @@ export const SEVERAL = wordSet(
 export const BOTH = wordSet("both");
 /** Beside what holds for all of them. */
 export const BESIDE_ALL = wordSet(
-  "btw by_the_way way to_say forgot_to_say say mention forgot were was is paid of them",
+  "btw by_the_way way to_say forgot_to_say say mention forgot were was is paid of them came went i to_log log it",
 );
