@@ -32,6 +32,7 @@ import { askMissing } from "./missing.ts";
 import { mentionsOf } from "./pieces/mentioned.ts";
 import { deskOfItsDay } from "./pieces/own-day.ts";
 import { whichOrNone } from "./pieces/settled.ts";
+import { asBefore } from "./talk/as-before.ts";
 import { ofDescribed } from "./talk/described.ts";
 import { withAllItsParts, withItsPart, withoutPart } from "./talk/of-parts.ts";
 import { talkedOf, withSpokenOf } from "./talk/talk.ts";
@@ -232,7 +233,13 @@ function promptOf(why: string, left: readonly string[]): string {
  * The matter as the books and the talk leave it: the one reading of an unclear note that can be, the piece that "it"
  * means. The same matter where they settle nothing.
  */
-export function meant(matter: Matter, desk: Omit<Desk, "confirmed">): Matter {
+export function meant(said: Matter, desk: Omit<Desk, "confirmed">): Matter {
+  const matter = meantBy(said, desk);
+  const reading = asBefore(matter.reading, desk);
+  return reading === matter.reading ? matter : { ...matter, reading };
+}
+
+function meantBy(matter: Matter, desk: Omit<Desk, "confirmed">): Matter {
   const { reading } = matter;
   const fetched = fetchedAlone(reading, desk);
   if (fetched) return { ...matter, ...fetched };

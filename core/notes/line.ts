@@ -145,8 +145,31 @@ function withRest(noted: Reading[], all: readonly Tok[], isShort: boolean, told:
   const parts = isShort && noted.some(isRefused) ? partsRead(all, told) : null;
   const { text, line } = told;
   const lexed = (): Tok[] => lexedOf(meantBy(told.typed, wordsIn(told.typed), language().lexer)).tokens;
-  const kept = withoutTold(parts ?? noted, lexed, (rest) => partRead(rest, told));
+  const kept = withTold(
+    withoutTold(parts ?? noted, lexed, (rest) => partRead(rest, told)),
+    lexed,
+    text,
+  );
   return withNoteWithin(kept, lexed, { text, line }, (part) => readAgain(part, told));
+}
+
+/** "she'd like the mirror as well, hold it too": the one piece that is told before it in passing. */
+function withTold(readings: Reading[], lexed: () => Tok[], text: string): Reading[] {
+  const [first, ...others] = readings;
+  if (!first?.follows || !first.missing?.includes("pieces")) return readings;
+  const tokens = lexed();
+  const at = tokens.findIndex(({ roles }) => roles.heads?.some(({ kind }) => kind === first.kind));
+  const [told, ...more] = tokens.flatMap(({ mention }, place) => (mention ? [{ mention, place }] : []));
+  if (!told || more.length > 0 || told.mention.it || told.place > at) return readings;
+  const { follows: _, missing, ...rest } = first;
+  const left = missing.filter((field) => field !== "pieces");
+  const meant = {
+    ...rest,
+    text,
+    pieces: [told.mention],
+    ...(left.length > 0 ? { missing: left } : {}),
+  } as Reading;
+  return [meant, ...others];
 }
 
 /** The parts of a line, each read as if it stood alone; null where it does not fall into any. */

@@ -1,3 +1,5 @@
+import type { Books } from "../../books/books.ts";
+import { addDays } from "../../calendar.ts";
 import { lexed } from "../../notes/lexed.ts";
 import { comingDay } from "../../notes/quantities/days.ts";
 import type { Mention, Reading } from "../../notes/reading.ts";
@@ -13,6 +15,7 @@ import {
   LEFT_FOR,
   NO_NAME_HERE,
   PAYS_LATER,
+  WEEK_LONGER,
 } from "../../notes/words/keeping.ts";
 import type { Desk } from "../decision.ts";
 import { here } from "../pieces/fits.ts";
@@ -27,26 +30,31 @@ import { LENGTH_MAX, shapeOf } from "./told-there.ts";
 export function keptThere(
   text: string,
   readings: readonly Reading[],
-  { books, talk, today }: Omit<Desk, "confirmed">,
+  desk: Omit<Desk, "confirmed">,
 ): Reading[] | null {
+  const { books, talk, today } = desk;
   if (text.length > LENGTH_MAX || text.includes("?") || !KEEPS.test(text)) return null;
   if (readings.every(({ kind, missing }) => kind === "hold" && missing === undefined)) return null;
+  const longer = weekLonger(text, { books, talk });
+  if (longer) return keptThere(longer, readings, desk);
   const tokens = lexed(text.replace(/[\s.!]+$/, ""));
   const words = wordsOf(text);
   const shape = tokens.map((token, at) => (isName(token, words) ? "N" : shapeOf(token, at + 1))).join(" ");
   const amounts = tokens.filter(({ kind }) => kind === "amount");
   const days = tokens.flatMap(({ kind, said }) => (kind === "day" ? [comingDay(said!, today)] : []));
   const [deposit, ...others] = amounts.map(centsIn);
-  if (others.length > 0 || days.length > 1 || deposit === null || days[0] === null) return null;
-  const pieces = piecesMeant(tokens, { books, talk });
+  const isLonger = KEPT_LONGER.some((way) => way.test(shape));
+  if (others.length > 0 || days.length > (isLonger ? 2 : 1) || deposit === null || days.includes(null))
+    return null;
+  const buyer = buyerIn(tokens, words, text);
+  const pieces = piecesMeant(tokens, { books, talk }) ?? (isLonger ? heldFor(buyer, books) : null);
   if (!pieces) return null;
   const spoken = foundBy(pieces, books, here) ?? [];
   const held = spoken.map((number) => books.pieces.get(number)!.hold);
   const method = tokens.find(({ roles }) => roles.method !== undefined)?.text;
-  const [until] = days;
+  const until = days.at(-1);
   const place = { pieces, text, line: 0 };
   const at = { ...(until ? { until } : {}), ...place };
-  const buyer = buyerIn(tokens, words, text);
   const whom = buyer === undefined ? {} : { buyer };
   if (deposit !== undefined) {
     if (LEFT_FOR.some((way) => way.test(shape)) && buyer !== undefined)
@@ -56,7 +64,7 @@ export function keptThere(
     const owed: Reading = { kind: "sell", price: deposit, owed: deposit, ...whom, ...place };
     return [eitherOf([hold, owed], place)];
   }
-  if (until && KEPT_LONGER.test(shape) && held.length > 0 && held.every((each) => each !== null))
+  if (until && isLonger && held.length > 0 && held.every((each) => each !== null))
     return [{ kind: "hold", ...at }];
   if (!KEPT_FOR.some((way) => way.test(shape))) return null;
   const latest = (talk?.latest ?? []).map((number) => books.pieces.get(number)?.hold?.buyer);
@@ -81,6 +89,34 @@ function piecesMeant(
     (number) => books.pieces.get(number)?.hold && books.pieces.get(number)!.gone === null,
   );
   return spoken.length > 0 && isHeld ? byNumbers(spoken) : null;
+}
+
+/** What is held for who is named, else the one thing that is; null where there is more than that. */
+function heldFor(buyer: string | undefined, books: Books): Mention[] | null {
+  const held = [...books.pieces.values()].filter(({ hold, gone }) => hold && gone === null);
+  const theirs = held.filter(({ hold }) => hold!.buyer !== null && hold!.buyer === buyer);
+  const isOne = held.every(
+    ({ hold }) => hold!.buyer === held[0]!.hold!.buyer && hold!.since === held[0]!.hold!.since,
+  );
+  const meant = theirs.length > 0 ? theirs : isOne ? held : [];
+  return meant.length > 0 ? byNumbers(meant.map(({ number }) => number)) : null;
+}
+
+/** "asked for one more week": as "till" the day that this comes to; null where nothing is held until a day. */
+function weekLonger(text: string, { books, talk }: Pick<Desk, "books" | "talk">): string | null {
+  if (!WEEK_LONGER.test(text)) return null;
+  const named = foundBy(
+    lexed(text).flatMap(({ mention }) => mention ?? []),
+    books,
+    here,
+  );
+  const spoken =
+    named ?? talk?.replied ?? heldFor(undefined, books)?.flatMap(({ number }) => number ?? []) ?? [];
+  const until = spoken.map((number) => books.pieces.get(number)?.hold?.until ?? null);
+  const [first] = until;
+  return first && until.every((day) => day === first)
+    ? text.replace(WEEK_LONGER, `till ${addDays(first, 7)}`)
+    : null;
 }
 
 /** A word that nobody listed, as typed: "megan" is no slip for "mean". */

@@ -4,8 +4,10 @@ import type { Cents } from "../../money.ts";
 import { isHeadNoun } from "../../notes/mentions/furniture.ts";
 import type { Mention, Reading, ReadingOf } from "../../notes/reading.ts";
 import { bears } from "../../notes/verbs.ts";
+import { ALSO_SAID } from "../../notes/words/again.ts";
 import { PIECE_PARTS } from "../../notes/words/parts.ts";
 import { SEVERAL_SAID } from "../../notes/words/pieces.ts";
+import { saysAny } from "../../notes/words/words.ts";
 import type { Ask, Choice, Decision, Desk } from "../decision.ts";
 import { cannotBe } from "../decision.ts";
 import { namesOf } from "../echo.ts";
@@ -39,6 +41,9 @@ export function talkedOf(said: Reading, desk: Omit<Desk, "confirmed">, deciding:
   const numbers = piecesMeant(reading, desk);
   if (!numbers || numbers.length === 0) return reading;
   if (reading.one && !isOnePiece(numbers, desk.books)) return reading;
+  // "hold that too" behind a hold is of another.
+  const isAlso = !desk.talk?.replied && saysAny(reading.text, ALSO_SAID);
+  if (isAlso && numbers.every((number) => isToldOf({ number }, reading, desk.books))) return reading;
   // "sold them together 90" after one piece means others too.
   if (numbers.length === 1 && (reading.each || saysSeveral(reading))) return reading;
   const pieces = byNumbers(numbers);
@@ -160,7 +165,7 @@ function settledBy(
   return count !== undefined && others.length > count ? [{ name, count }] : null;
 }
 
-const isToldOf = ({ number }: Readonly<Piece>, { kind }: Reading, { facts }: Books): boolean =>
+const isToldOf = ({ number }: Pick<Piece, "number">, { kind }: Reading, { facts }: Books): boolean =>
   facts.some((fact) => fact.kind === kind && fact.pieces.includes(number));
 
 /** "everything but the dresser": what else is here, first what is not done or listed yet; null where there is nothing, or no dresser. */

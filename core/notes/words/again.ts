@@ -54,3 +54,15 @@ export const saysOneMore = (text: string): boolean =>
   (text.includes("another ") || text.includes(" more ")) && ONE_MORE.test(text);
 
 const ONE_MORE = /^(?:(?:and )?another|(?:one|\w+) more) /;
+
+/** Who was told of before, as the one who acts: "and she took the mirror". */
+export const SHE =
+  /^(?:(?:and|oh|so|ok|okay|now|then|plus|also)[\s,]+)*(?:she|he|they)(?:['’]?(?:d|s|ll|re))?\b/i;
+
+/** Besides what was told before. */
+export const ALSO_SAID = wordSet("too also as_well again");
+
+/** More of what was bought before, or another in its place. */
+export const MORE_OF_IT = wordSet(
+  "more new another extra replacement other bigger smaller longer shorter right",
+);

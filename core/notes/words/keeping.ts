@@ -37,10 +37,18 @@ export const KEPT_FOR: readonly RegExp[] = [
   `(?:he|she|${WHO}) wants (?:the )?P (?:kept|held|saved)${TOO}? , (?:keeping|holding|saving|so i keep|so im keeping) it`,
 ].map((way) => new RegExp(`^${way}$`));
 
-/** What is held already is kept for longer. */
-export const KEPT_LONGER = new RegExp(
-  `^(?:(?:he|she|they|${WHO}) )?(?:(?:needs?|wants?|asks|asked|asking|needed|wanted)(?= (?:.* )?(?:till|until|til|can) )|can only|giving (?:her|him|them)|gave (?:her|him|them)|extended|extending|pushed|moved)(?: (?:her|his|their|the|me|it|for|hold|pickup|out|only|come|make|to|wait))* (?:${TILL} )?D(?: (?:now|instead|,|fine|good|by|with|me|ok|okay|no|problem|problems|thats|alright|sure|worries|so|be|it|i|said|yes|away|shes|hes|is|works|for|us))*$`,
-);
+/** After the new day, and what says that it is all right. */
+const LONGER =
+  "(?: (?:now|instead|,|fine|good|by|with|me|ok|okay|no|problem|problems|thats|alright|sure|worries|so|be|it|i|said|yes|away|shes|hes|is|works|for|us|on|the|P))*";
+
+/** What is held already is kept for longer; the day said last is the new one. */
+export const KEPT_LONGER: readonly RegExp[] = [
+  `(?:(?:he|she|they|${WHO}) )?(?:(?:needs?|wants?|asks|asked|asking|needed|wanted)(?= (?:.* )?(?:till|until|til|can) )|can only|giving (?:her|him|them)|gave (?:her|him|them)|extended|extending|pushed|moved)(?: (?:her|his|their|the|me|it|for|hold|pickup|out|only|come|make|to|wait))* (?:${TILL} )?(?:the )?D(?: after)?(?: (?:,|the))*(?: D)?${LONGER}`,
+  `(?:he|she|they|${WHO}) (?:cant|cannot|wont|couldnt)(?: (?:make|do|come|get|here|it|on|by))* D(?: (?:,|but|so|and|can|will|come|comes|coming|make|do|its|is|on|till|until|til|to))* D${LONGER}`,
+].map((way) => new RegExp(`^${way}$`));
+
+/** "one more week": from the day that it was held until. */
+export const WEEK_LONGER = /\b(?:for )?(?:one more|another|an extra|one extra|a further) week\b/i;
 
 /** Taken for a price, and paid another time: "neighbor's having the rattan one for 50, pays when she's back". */
 export const PAYS_LATER =
@@ -48,9 +56,11 @@ export const PAYS_LATER =
 
 /** Words of these, which are nobody's name. */
 export const NO_NAME_HERE: ReadonlySet<string> = new Set(
-  [...LEFT_FOR, ...KEPT_FOR, KEPT_LONGER, PAYS_LATER].flatMap(({ source }) => source.match(/[a-z]+/g) ?? []),
+  [...LEFT_FOR, ...KEPT_FOR, ...KEPT_LONGER, PAYS_LATER].flatMap(
+    ({ source }) => source.match(/[a-z]+/g) ?? [],
+  ),
 );
 
 /** A message that keeps a piece for somebody says one of these. */
 export const KEEPS =
-  /\b(?:put|left|gave|sent|paid|handed|keep|keeping|kept|hold|holding|held|sav(?:e|ing)|aside|till?|until|needs?|wants?|giving|extend(?:ed|ing)|pushed|moved|stays|set|pays?|paying|dropped|can only)\b/i;
+  /\b(?:put|left|gave|sent|paid|handed|keep|keeping|kept|hold|holding|held|sav(?:e|ing)|aside|till?|until|needs?|wants?|giving|extend(?:ed|ing)|pushed|moved|stays|set|pays?|paying|dropped|can only|can(?:'|no)?t|wont|week)\b/i;
