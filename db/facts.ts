@@ -7,7 +7,7 @@ import type { Steps } from "../core/steps.ts";
 import type { Connection } from "./connection.ts";
 import type { Note } from "./notes.ts";
 import { factPieces, facts, notes, voids } from "./schema.ts";
-import { rowWriter } from "./statements.ts";
+import { onceAsked, rowWriter } from "./statements.ts";
 
 export interface FactStore {
   /** Writes facts as they are, ids and places included. */
@@ -94,16 +94,26 @@ export function openFactStore(connection: Connection): FactStore {
       read: () => factOf(fact, numbers.get(fact.id) ?? []),
     }));
   };
+  const byId = onceAsked(() => ({
+    fact: db
+      .select()
+      .from(facts)
+      .where(eq(facts.id, sql.placeholder("id")))
+      .prepare(),
+    links: db
+      .select()
+      .from(factPieces)
+      .where(eq(factPieces.fact, sql.placeholder("id")))
+      .orderBy(asc(factPieces.position))
+      .prepare(),
+  }));
   const get: FactStore["get"] = (id) => {
-    const row = db.select().from(facts).where(eq(facts.id, id)).get();
+    const row = byId().fact.get({ id });
     if (!row) return null;
-    const ofFact = db.select().from(factPieces).where(eq(factPieces.fact, id));
+    const links = byId().links.all({ id });
     return factOf(
       row,
-      ofFact
-        .orderBy(asc(factPieces.position))
-        .all()
-        .map((link) => link.piece),
+      links.map((link) => link.piece),
     );
   };
   return {

@@ -151,6 +151,14 @@ export function openOutbox(connection: Connection, isKept = false): Outbox & { f
       .limit(LATELY_MAX)
       .prepare(),
   );
+  const sentAs = onceAsked(() =>
+    db
+      .select()
+      .from(outbox)
+      .where(and(eq(outbox.chat, sql.placeholder("chat")), eq(outbox.message, sql.placeholder("message"))))
+      .orderBy(desc(outbox.id))
+      .prepare(),
+  );
   const lately = createMemory(
     (chat: string) =>
       decodedAll(latest().all({ chat })).map(({ id, body, replyTo }): Said => ({ id, body, replyTo })),
@@ -230,8 +238,7 @@ export function openOutbox(connection: Connection, isKept = false): Outbox & { f
       return decodedAll(rows).find(({ body }) => body.kind === "text" && body.joined === undefined) ?? null;
     },
     messageOf(chat, message) {
-      const sentAs = and(eq(outbox.chat, chat), eq(outbox.message, message));
-      const row = rowOf(db.select().from(outbox).where(sentAs).orderBy(desc(outbox.id)).get());
+      const row = rowOf(sentAs().get({ chat, message }));
       return row?.body.kind === "text" && row.body.joined !== undefined ? { ...row, note: null } : row;
     },
   };

@@ -6,7 +6,7 @@ import type { Ask, Matter } from "../core/decide/decision.ts";
 import type { Connection } from "./connection.ts";
 import { createMemory } from "./memory.ts";
 import { questions } from "./schema.ts";
-import { onceAsked } from "./statements.ts";
+import { onceAsked, rowWriter } from "./statements.ts";
 
 // The program alone writes these; the shapes catch a row that another version or another hand wrote.
 const reading = z.looseObject({ kind: z.string(), text: z.string(), line: z.number() });
@@ -55,7 +55,9 @@ export interface Questions {
 }
 
 /** The questions of a ledger that wait for an answer, and those that did. */
-export function openQuestions({ db }: Connection, isKept = false): Questions & { forget(): void } {
+export function openQuestions(connection: Connection, isKept = false): Questions & { forget(): void } {
+  const { db, sqlite } = connection;
+  const write = rowWriter(connection, questions);
   const unclosed = db
     .select()
     .from(questions)
@@ -70,21 +72,24 @@ export function openQuestions({ db }: Connection, isKept = false): Questions & {
       .prepare(),
   );
   const open = createMemory((_all: "all") => unclosed.all(), isKept);
-  const change = (id: number, values: Partial<typeof questions.$inferInsert>): void => {
-    open.forget();
-    db.update(questions).set(values).where(eq(questions.id, id)).run();
+  const changing = (column: "matter" | "prompt" | "closed") => {
+    const update = onceAsked(() => sqlite.prepare(`update questions set ${column} = ? where id = ?`));
+    return (id: number, value: string | number): void => {
+      open.forget();
+      update().run(value, id);
+    };
   };
+  const changeMatter = changing("matter");
   return {
     forget: open.forget,
     open({ matter, ask, ...rest }) {
       open.forget();
       const token = randomBytes(6).toString("base64url");
       const stored = { ...rest, ...encoded(matter, ask), token };
-      const { lastInsertRowid } = db.insert(questions).values(stored).run();
-      return { id: Number(lastInsertRowid), token };
+      return { id: write.run({ id: null, closed: null, prompt: null, ...stored })!, token };
     },
-    setMatter: (id, matter) => change(id, { matter: matterText(matter) }),
-    setPrompt: (id, outboxRow) => change(id, { prompt: outboxRow }),
+    setMatter: (id, matter) => changeMatter(id, matterText(matter)),
+    setPrompt: changing("prompt"),
     // Read out of the text each time: whoever has asked may change what they got.
     allOpen: (person) => open.get("all").flatMap((row) => (row.person === person ? [decoded(row)] : [])),
     everyOpen: () => open.get("all").map(decoded),
@@ -92,7 +97,7 @@ export function openQuestions({ db }: Connection, isKept = false): Questions & {
       const row = ofToken().get({ token });
       return row ? decoded(row) : null;
     },
-    close: (id, now) => change(id, { closed: now }),
+    close: changing("closed"),
   };
 }
 

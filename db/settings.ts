@@ -4,6 +4,7 @@ import { isDay } from "../core/calendar.ts";
 import type { Connection } from "./connection.ts";
 import { createMemory } from "./memory.ts";
 import { settings } from "./schema.ts";
+import { rowWriter } from "./statements.ts";
 
 const day = z.string().refine(isDay);
 const clock = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/);
@@ -125,7 +126,9 @@ export function nudgeTime(settings: SettingsReader): string {
 }
 
 /** The settings of a ledger, each checked by its shape going in and coming out. */
-export function openSettings({ db }: Connection, isKept = false): Settings & { forget(): void } {
+export function openSettings(connection: Connection, isKept = false): Settings & { forget(): void } {
+  const { db } = connection;
+  const write = rowWriter(connection, settings, { replace: settings.key });
   // Prepared once: every note and every look of the schedule asks for several.
   const byKey = db
     .select()
@@ -142,10 +145,7 @@ export function openSettings({ db }: Connection, isKept = false): Settings & { f
     set(key, value) {
       const stored = JSON.stringify(shapes[key].parse(value));
       values.forget();
-      db.insert(settings)
-        .values({ key, value: stored })
-        .onConflictDoUpdate({ target: settings.key, set: { value: stored } })
-        .run();
+      write.run({ key, value: stored });
     },
     unset(key) {
       values.forget();
