@@ -50,7 +50,9 @@ export const UNNOTED = rowsOf<"out" | "said" | "maybe" | "undo" | "again" | "den
   "out: nix the paint": `^ ${OPENS}* [delete|remove|erase|scratch|nix|void|undo|cancel|strike|disregard|ignore|forget|forget_about the|that|those|my|what|it|this|about|both]`,
   "maybe: kill the paint note": `^ ${OPENS}* [drop|lose|kill|wipe|yank|pull|toss|dump|ditch|get_rid_of|get_rid the|that|those|my|of|it|this|both|one]`,
   "out: remove teos deposit": `^ ${OPENS}* [delete|remove|erase|void|scrap|scratch|cancel|nix|reverse <art>?] <new>|<supply>|<piece>|sale|deposit|listing|drive|hold|payment`,
-  "out: took the drill bits back, got my 16 back": `[took|brought|returned|sent|carried|taken back|the|my|those|that|them|em|it|some|both|all* <supply> … ,? … ,? … ${GOT_ALL} ;`,
+  "out: handles are too wide, took em back to the store, got my 16":
+    "[took|brought|returned|sent|carried|taken the|my|those|that|them|em|it* <supply>? back? to? the? store|shop|mall|place|<place>? and|,|so|i|we* got|refunded|gave_me my|the|all|full|whole* $ back|refunded|refund?] ;",
+  "out: returned the casters, too tall, got all my money back": `[took|brought|returned|sent|carried|taken back|the|my|those|that|them|em|it|some|both|all* <supply> … ,? … ,? … ${GOT_ALL} ;`,
   "out: handles went back to the store, full refund": `<supply> [went|are|were|got|sent|went_back_to|went_back … ,? … ${GOT_ALL} ;`,
   "out: the gas wasnt for the shop remove it": "[remove|delete|erase it|that|them|this] ;",
   "out: take the drive out i rode with dad":
