@@ -96,7 +96,7 @@ export const retire = defineVerb({
       {
         say: [
           ...phrases(
-            "keeping keep kept hanging_on_to hanging_onto hung_on_to holding_on_to holding_onto hung_onto holding_on_to_…_for_ourselves decided_to_keep",
+            "keeping keep kept hanging_on_to hanging_onto hung_on_to holding_on_to holding_onto hung_onto holding_on_to_…_for_ourselves decided_to_keep decided_i_will_keep decided_we_will_keep decided_ill_keep",
           ),
           ...phrases("gonna going_to will ill well we_will gotta").map((will) => `${will} keep … after all`),
           "keeper",
@@ -108,7 +108,9 @@ export const retire = defineVerb({
         means: { how: "kept" },
       },
       {
-        say: phrases("keeping kept decided_to_keep going_to_keep gonna_keep"),
+        say: phrases(
+          "keeping kept decided_to_keep decided_i_will_keep decided_we_will_keep decided_ill_keep going_to_keep gonna_keep",
+        ),
         with: ["pronoun"],
         without: ["number", "named"],
         means: { how: "kept" },

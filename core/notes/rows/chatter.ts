@@ -14,6 +14,8 @@ const ROWS = rowsOf<ChatterEffect>({
     "[so|and|,|.|;* we|you|i|lets may|can|could|might|should? cross|tick|check|take|strike|scratch that|it|them|this one? off the|our|my|your? list? now|please|too?] ;",
   "chat: guess who sold the desk, 210!!!":
     "^ [guess|look|see who|whos] just|finally? <sell>|<list>|<~finish>|<~buy>",
+  "chat: some man asked about the bench, told him its sold":
+    "^ <art>|some|another? <someone>|<person>|people|<plain>* asked|asks|messaged|called|texted|wrote|inquired about <art>? <piece> again|today|too? [,|.|but|so|and* i|we|had_to|just? told|tell him|her|them|em it|its|is|was|already* sold|taken|gone|spoken_for|on_hold|held|reserved|already?] ;",
   "chat: 300 to the loan, done, going to bed":
     "loan … [,|.|!|and|so* done|all_done|finished|thats_done|im_done|were_done|done_with_it for? the|this? month|today|now|week|day|night?] ,|.|!|;",
   // What stands behind it is meant.

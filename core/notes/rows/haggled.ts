@@ -43,6 +43,10 @@ export const HAGGLED = rowsOf<TurnEffect>({
   "word: lady says a drawer sticks so i gave her 15 back on the dresser": `^ [${HE}* ${COMPLAINED} <word>? <word>? <word>? <word>? <word>? <word>? <word>? ${AND}*] i|we? had_to|just? ${GIVES_BACK} <word>? $ back`,
   "word: mirror lady says it hangs crooked, sent her 5 back": `^ <art>? <piece> [lady|guy|man|woman|buyer|couple|girl|dude|customer|people ${COMPLAINED} <word>? <word>? <word>? <word>? <word>? <word>? ${AND}*] i|we? had_to|just? ${GIVES_BACK} <word>? $ back`,
   "word: she complained about a scratch on the desk so i sent her 15 back": `^ [${HE}* ${COMPLAINED} <word>? <word>? <word>? <word>? <word>?] <piece> ${AND}* i|we? had_to|just? ${GIVES_BACK} <word>? $ back`,
+  "word: that woman still wanted the bench, 75, already picked up": `^ [${HE}* still|really|just* wanted|came_for|was_after] <art>? <piece> ${AND}* $ <method>? ${AND}* already|all? picked_up|collected|${GONE}`,
+  "sold: that woman still wanted the bench, 75, already picked up": `^ ${HE}* still|really|just* wanted|came_for|was_after <art>? <piece> ${AND}* $ <method>? [${AND}* already|all? picked_up|collected|${GONE}]`,
+  "word: she found woodworm in the desk, refunded 30": `^ [${HE}* ${COMPLAINED} <word>? <word>? <word>? <word>? <word>?] <piece> ${AND}* i|we? had_to|just? refunded $`,
+  "word: desk sold for 225, they wanted something off because of the scratch": `<sell> … $ [${AND}* ${HE}* wanted|asked_for|asked_me_for|begged_for|got something|a_bit|a_little|some|bit|little|money|few off|less >]`,
   "sold: 3 people messaged, first one paid 35 for the chair":
     "[first|second|third|last|next one|1 paid|paid_me|gave_me|handed_me] $ for|on <art>? <piece>",
   "word: trunk's 75 sign came down to 65":

@@ -19,6 +19,10 @@ export const OTHER_SENSES = rowsOf<TurnEffect>({
     "gave|gave_back|refunded|returned|sent|knocked|took|handed … $ … [to|just keep|make the|her|him|them|everyone|everybody|things|it peace|happy|sweet|quiet|friendly|civil|right|good]",
   "word: sold the bench 65 at the door":
     "<sell>|<hold>|<collect>|<refund> … [at|by the|my|our|her|his front? door|gate]",
+  "word: keeping one of the stools for my own kitchen":
+    "keep|keeping|kept … <piece> [for|in my|our own <any>]",
+  "word: keeping the stool, other two still need doing":
+    "<retire>|<sell>|<finish>|<list> … [,|.|;|-|and|but|i|we|still|have|got* <art>? other|others|remaining|rest|last # ones|one|of_them? still|yet|both|all* need|needs|to_do|to_go|left_to_do|waiting <word>? <word>?] ;",
   // "he'll" and "she'd", whose mark is gone by now.
   "offer: he'll take the dresser for 150":
     "[hell|shell|theyll|wholl|itll|youll|hed|shed|theyd|youd|whod take|buy|pay|give|give_me|do|go|pick|grab|sell|list|let|part|want|get|have|trade|drop|come|send|bring|accept|settle|split|swap]",
@@ -115,7 +119,7 @@ export const OTHER_SENSES = rowsOf<TurnEffect>({
     "[started|starting|start|started_up|warmed_up <art>|my|our* car|truck|van|engine|motor|heater|vehicle|pickup|suv|minivan] to|for|and|so|,",
   "other: started a list for the desk": `[started|starting|start|began|opened|created|made|making <art>|another|new|my|our* ${PAPERS}|bidding|auction|rumor|fight|argument|search|hunt for|about|on|of|with|over] <art>? <piece>`,
   "other: posted about the armoire, 300 likes":
-    "[posted|wrote|blogged|tweeted|bragged|talked|posting|shared|ranted|joked|asked about] <art>? <piece>",
+    "[posted|wrote|blogged|tweeted|bragged|talked|posting|shared|ranted|joked about] <art>? <piece>",
   "doubt: renewed the desk listing 120":
     "[renewed|refreshed|updated|edited|reposted|bumped|extended <art>? <piece> listing|ad|post|posting]",
   "other: found 40 in the desk drawer":

@@ -52,7 +52,9 @@ function leadsUp(tokens: readonly Tok[], { said, to }: Stretch): boolean {
     if (kind === "piece" || kind === "span" || kind === "clock") continue;
     if (kind === "amount" && isFew(tokens, at)) continue;
     if (kind !== "word" || LEADS_NOWHERE.has(text) || roles.method || roles.vagueTime) return false;
-    if ((roles.stream && !roles.plain) || roles.supply || roles.labor || OF_DEALS.has(text)) return false;
+    // "chair seat is cracked"
+    if (roles.supply && !roles.plain && !isVerb(tokens[at + 1] ?? token)) return false;
+    if ((roles.stream && !roles.plain) || roles.labor || OF_DEALS.has(text)) return false;
     if (isDeed(token)) return false;
     if (isUnlisted(token)) strange += 1;
   }
@@ -68,7 +70,8 @@ function leadOf(tokens: readonly Tok[], start: number, end: number, rest: Stretc
   const last = led.at(-1)!.text;
   // "need: paint 12"; "my wife says, sold the desk 40": what follows is somebody's words.
   const isJoined = joint.every(({ text }) => LEADS_ON.has(text));
-  if (!isJoined || SAYS.has(last) || SO_FAR.has(last) || !(isClause(led) || isSentence(led, joint)))
+  const isTold = isClause(led) || isSentence(led, joint) || joint.some(({ text }) => text === "so");
+  if (!isJoined || SAYS.has(last) || (SO_FAR.has(last) && led.at(-3)?.text !== "than") || !isTold)
     return null;
   const pieces = piecesIn(led);
   if (!pieces || pieces.length > 1) return null;
@@ -86,6 +89,9 @@ function leadOf(tokens: readonly Tok[], start: number, end: number, rest: Stretc
   // "coworker has the same desk, paid 300 for it": whoever paid.
   if (led.some(({ text }) => HARMS.has(text))) return null;
   if (told.some(({ roles, text }) => roles.person === true || US.has(text)))
+    return { rest: [...told], named };
+  // "the kid crayoned on the desk so another hour of sanding": work is ours.
+  if (joint.some(({ text }) => text === "so") && told[0]!.kind === "duration")
     return { rest: [...told], named };
   return joint.some(({ text }) => AND_THEN.has(text)) && isBare(told[0]!)
     ? { rest: [...who, ...told], named }
