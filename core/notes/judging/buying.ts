@@ -16,6 +16,7 @@ import {
   RESTS,
   WHAT_FOR,
 } from "../words/money.ts";
+import { FREE_PLACES } from "../words/places.ts";
 
 /** What a purchase as said may be instead; null where it is one. */
 export function judgeBuy(fields: ReadingFields["buy"], clause: Clause): Trouble | null {
@@ -32,12 +33,22 @@ export function judgeBuy(fields: ReadingFields["buy"], clause: Clause): Trouble 
   if (isMethodFetched(clause)) return { kind: "unknown" };
   if (goodsIn(fields, clause) !== null || isPaidForUnlisted(fields, clause)) return { kind: "pieceOrCost" };
   if (couldBeCountAlone(fields, clause) || isRestOfPrice(clause)) return { kind: "twoNumbers" };
-  if (fields.price === undefined && clause.tokens.some(({ text }) => FOR_NOTHING.has(text))) fields.price = 0;
+  if (
+    fields.price === undefined &&
+    (clause.tokens.some(({ text }) => FOR_NOTHING.has(text)) || isFind(fields, clause))
+  )
+    fields.price = 0;
   if (fields.price === 0 && fields.source === undefined && says(clause, /^(?:curb|curbside)/))
     fields.source = "curb";
   if (clause.signs.has("percent") && says(clause, /^(?:off|discount)$/)) return { kind: "unclaimed" };
   return null;
 }
+
+/** "grabbed a dresser off the curb": it cost nothing; "bought a lamp off the curb" did. */
+const isFind = ({ source }: ReadingFields["buy"], { head, tokens }: Clause): boolean =>
+  FREE_PLACES.has(source ?? "") &&
+  !/^(?:bought|buy|buying|paid|purchased)\b/.test(head?.text ?? "") &&
+  !tokens.some(({ kind, text }) => kind === "amount" || PAYS_FOR.has(text));
 
 /** "let me have the desk for 28" asks for it; "she let me have it" tells of it. */
 export function isAskedFor({ tokens, head }: Clause): boolean {

@@ -74,3 +74,8 @@ export const SITES = wordSet(
   "app apps site sites website websites page pages group groups board boards market " +
     "forum forums classified classifieds online internet web feed story stories socials listings town_page town_group",
 );
+
+/** What is found at these costs nothing (common practice, no source), but where it is said to be bought. */
+export const FREE_PLACES = wordSet(
+  "curb curbside roadside side_of_the_road side_of_road alley dumpster trash",
+);
