@@ -1,5 +1,6 @@
 import type { Fact } from "../../core/books/facts.ts";
 import { canStand } from "../../core/decide/decide.ts";
+import { readingsOn } from "../../core/decide/decision.ts";
 import { mentionsOf } from "../../core/decide/pieces/mentioned.ts";
 import type { Mention, Reading } from "../../core/notes/reading.ts";
 import type { Question } from "../../db/questions.ts";
@@ -31,7 +32,7 @@ const MOOT_MAX = 3;
 /** Whether nothing that a question offers can be any more: chairs were to be listed, and are sold by now. */
 function isMoot(turn: Turn, { ask }: Question): boolean {
   if (ask.first || ask.offer) return false;
-  const offered = ask.choices.flatMap(({ effect }) => (effect.kind === "instead" ? effect.readings : []));
+  const offered = readingsOn(ask);
   const isOnlyOffering = ask.choices.every(
     ({ effect }) => effect.kind === "instead" || effect.kind === "drop",
   );

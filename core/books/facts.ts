@@ -148,3 +148,11 @@ export function newPiecesOf(fact: Pick<Fact, "kind" | "pieces" | "data">): numbe
 export function onlyPiece(fact: Readonly<FactCommon>): number | undefined {
   return fact.pieces.length === 1 ? fact.pieces[0] : undefined;
 }
+
+/** The facts of a local day, the one told last first. They stand in the order of their days. */
+export function factsOfDay(facts: readonly Fact[], day: Day): Fact[] {
+  const found: Fact[] = [];
+  for (let at = facts.length - 1; at >= 0 && facts[at]!.day >= day; at -= 1)
+    if (facts[at]!.day === day) found.push(facts[at]!);
+  return found;
+}

@@ -15,6 +15,9 @@ import type { Past } from "./past.ts";
 /** The desk as it is while a note is looked for. */
 export type Looking = Omit<Desk, "confirmed">;
 
+/** The same, where there are notes to look back at. */
+export type LookingBack = Looking & { past: Past };
+
 /** A note that a message may be about, and what becomes of it; without that, it goes. */
 export interface Found {
   fact: Fact;

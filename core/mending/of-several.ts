@@ -25,20 +25,18 @@ import {
 import { saysAny } from "../notes/words/words.ts";
 import { canMend, type MendTo } from "./fields.ts";
 import { isMeant, newestFirst } from "./meant.ts";
-import type { Looking } from "./misnoted-facts.ts";
-import type { Past } from "./past.ts";
+import type { LookingBack } from "./misnoted-facts.ts";
 
 /* What was noted wrong of several at once: a price of each that was of all, or one thing that holds for all the notes. */
 
 type Mend = ReadingOf<"mend">;
-type Told = Looking & { past: Past };
 
 /** More notes than these are not changed by one word. */
 const NOTES_MAX = 4;
 const TOKENS_MAX = 20;
 
 /** The corrections of a message about several; null where it is of none. */
-export function ofSeveral(text: string, readings: readonly Reading[], desk: Told): Mend[] | null {
+export function ofSeveral(text: string, readings: readonly Reading[], desk: LookingBack): Mend[] | null {
   if (text.includes("?") || readings.some((each) => isWholeNote(each) && !bears(each.kind, "corrects")))
     return null;
   if (saysAny(text, IN_ALL) || saysAny(text, OF_EACH)) {
@@ -61,7 +59,7 @@ const mendOf = ({ id }: Fact, to: MendTo, text: string): Mend => ({
  * "the 12 was for all four, not each", "24 was just for one of them, 72 for the lot": what was paid in all, where the books
  * and the sums that are told agree on it.
  */
-function eachOrAll(text: string, { past, books }: Told): Mend | null {
+function eachOrAll(text: string, { past, books }: LookingBack): Mend | null {
   const tokens = lexed(text);
   const fact = past.newest();
   const count = fact?.pieces.length ?? 0;
@@ -121,7 +119,7 @@ function sidesOf(tokens: readonly Tok[]): "each" | "all" | "both" | null {
 }
 
 /** "desk was transfer, mirror cash": how each was paid. */
-function eachPaid(text: string, { past, books }: Told): Mend[] | null {
+function eachPaid(text: string, { past, books }: LookingBack): Mend[] | null {
   const tokens = lexed(text).filter((token) => isPlain(token));
   const pairs = tokens.length / 2;
   if (pairs < 2 || pairs > NOTES_MAX) return null;
@@ -150,7 +148,7 @@ const BESIDE_SEVERAL = [HOW_PAID, POINTING, BESIDE_ALL, ALL_OF_THEM];
 const SHARED: ReadonlySet<keyof MendTo> = new Set(["method", "buyer", "source", "pieces"]);
 
 /** "both of those were cash", "that was all by transfer": the newest notes of a kind, as many as are meant. */
-function alike(text: string, desk: Told): Mend[] | null {
+function alike(text: string, desk: LookingBack): Mend[] | null {
   const plain = lexed(text).filter((token) => isPlain(token) || BEFORE_NAME.has(token.text));
   const said = side();
   if (plain.length === 0 || !takeTo(plain, said, desk.today)) return null;

@@ -1,6 +1,7 @@
 import type { Fact } from "../books/facts.ts";
 import { mainAmountOf } from "../decide/main-amount.ts";
 import type { Cents } from "../money.ts";
+import { MEASURED } from "../notes/alternatives/held.ts";
 import type { Tok } from "../notes/clause.ts";
 import { lexed } from "../notes/lexed.ts";
 import { readMessage } from "../notes/read.ts";
@@ -12,8 +13,7 @@ import { REASON_JOINT, RIGHT_AS_IS, TURNS_REASON } from "../notes/words/misnoted
 import { saysAny } from "../notes/words/words.ts";
 import type { MendTo } from "./fields.ts";
 import { factsMeant, isMeant, isOfWhat } from "./meant.ts";
-import type { Looking } from "./misnoted-facts.ts";
-import type { Past } from "./past.ts";
+import type { LookingBack } from "./misnoted-facts.ts";
 
 /*
  * A correction and what is told beside it: why the note was wrong, how that came about. "sorry desk was 100, he talked me
@@ -27,7 +27,7 @@ export interface Corrected {
 }
 
 /** `isMarked`: said as a correction, whatever its parts are. */
-type Telling = Looking & { past: Past; isMarked: boolean };
+type Telling = LookingBack & { isMarked: boolean };
 
 /** More parts than these are a story. */
 const PARTS_MAX = 6;
@@ -72,11 +72,7 @@ export function besideReasons(
 }
 
 /** Of what a message may correct that of which a reason tells the difference: "couch was 135, the guy was five short". */
-function byDifference(
-  reading: Reading,
-  reasons: readonly string[],
-  desk: Looking & { past: Past },
-): Reading[] {
+function byDifference(reading: Reading, reasons: readonly string[], desk: LookingBack): Reading[] {
   const told = new Set(reasons.flatMap((part) => lexed(part).map(inHundredths)));
   return anyOf(reading).filter((each) => {
     const changes = changesOf(each, desk);
@@ -104,7 +100,7 @@ interface Change {
 }
 
 /** What a correction may change. */
-function changesOf(reading: Reading, desk: Looking & { past: Past }): Change[] {
+function changesOf(reading: Reading, desk: LookingBack): Change[] {
   return anyOf(reading).flatMap((each): Change[] => {
     if (each.kind === "fix" || each.kind === "undo") {
       const newest = desk.past.newest();
@@ -122,8 +118,6 @@ function changesOf(reading: Reading, desk: Looking & { past: Past }): Change[] {
 const hundredths = ({ amount, miles, minutes }: MendTo): number | undefined =>
   amount ?? (miles === undefined ? minutes && minutes * 100 : Number(miles) * 100);
 
-const MEASURES: ReadonlySet<string> = new Set(["amount", "duration", "miles"]);
-
 /** Whether a part of a message tells no fact beside what is corrected: no other value, no other piece, nothing that turns it. */
 function isReason(part: string, changes: readonly Change[], { books, today, isMarked }: Telling): boolean {
   if (part === "") return true;
@@ -140,7 +134,7 @@ function isReason(part: string, changes: readonly Change[], { books, today, isMa
   if (tokens.some(isOfMore) && tokens.some(isOther)) return false;
   for (const token of tokens) {
     if (token.each) return false;
-    if (MEASURES.has(token.kind) && !known.has(inHundredths(token))) return false;
+    if (MEASURED.has(token.kind) && !known.has(inHundredths(token))) return false;
     if (token.kind === "piece" && !isOfIt(token.mention!) && !saysAny(part, RIGHT_AS_IS)) return false;
   }
   const isOut = changes.every(({ isOut }) => isOut);

@@ -1,6 +1,6 @@
 import * as z from "zod";
 import { checkLoan } from "../books/check.ts";
-import { amountOf } from "../books/facts.ts";
+import { amountOf, factsOfDay } from "../books/facts.ts";
 import { allocatePayment, bringForward, owedOn } from "../books/loan.ts";
 import { loanWords } from "../books/problem.ts";
 import type { FactRules } from "../books/rules.ts";
@@ -143,11 +143,9 @@ function loanFirst(reading: ReadingOf<"pay">, desk: Desk): Ask {
 function isNotedAlready(reading: ReadingOf<"pay">, data: { loan?: string }, desk: Desk): boolean {
   const day = reading.date ?? desk.today;
   if (desk.confirmed.includes(TWICE) || saysAny(reading.text, ONE_MORE)) return false;
-  const ofDay = desk.books.facts.slice(desk.books.facts.findLastIndex((fact) => fact.day < day) + 1);
-  return ofDay.some(
+  return factsOfDay(desk.books.facts, day).some(
     (fact) =>
       fact.kind === "pay" &&
-      fact.day === day &&
       fact.amount === reading.amount &&
       (data.loan === undefined || fact.data.loan === undefined || fact.data.loan === data.loan),
   );

@@ -259,9 +259,7 @@ function retiredOf({ found, at, says, pieces }: Case): Likely[] {
   if (says("planned")) return [];
   return [
     ...(says("scrapped") ? [as("scrapped", 5)] : []),
-    ...(says("given") && !says("part") && !GIVEN_TO_US.test(found.text)
-      ? [as("given", says("scrapped") ? 4 : 5)]
-      : []),
+    ...(says("given") && !says("part") && !isToUs(found) ? [as("given", says("scrapped") ? 4 : 5)] : []),
   ];
 }
 

@@ -106,7 +106,9 @@ export function offerIn(
   desk: Omit<Desk, "confirmed">,
   deciding: Deciding,
 ): Reading | undefined {
-  return readings.find((each) => askOfOffer(each, standingOf(couldOf(each), desk, deciding), desk, deciding));
+  return readings.find(
+    (each) => tellsOffer(each) && askOfOffer(each, standingOf(couldOf(each), desk, deciding), desk, deciding),
+  );
 }
 
 /**

@@ -1,6 +1,4 @@
-import type { Books } from "../../books/books.ts";
-import type { Fact } from "../../books/facts.ts";
-import type { Day } from "../../calendar.ts";
+import { type Fact, factsOfDay } from "../../books/facts.ts";
 import { canMend } from "../../mending/fields.ts";
 import { factsMeant } from "../../mending/meant.ts";
 import type { Past } from "../../mending/past.ts";
@@ -116,21 +114,13 @@ function sameBefore(reading: Reading, { past, ...desk }: Omit<Desk, "confirmed">
   const of = { kind, ...(what ? { what } : {}), ...(pieces ? { pieces } : {}) };
   const day = reading.date ?? desk.today;
   // Nearly every cost is told once: the books are gone through for its thing only where one came to as much that day.
-  if (!ofDay(day, desk.books).some((fact) => fact.amount === amount)) return null;
+  if (!factsOfDay(desk.books.facts, day).some((fact) => fact.amount === amount)) return null;
   const touched = past.touched();
   const isSame = (fact: Fact): boolean =>
     fact.amount === amount && (isPurchase || fact.root === touched) && past.isToday(fact);
   return factsMeant(of, { ...desk, confirmed: [] }, past).some((fact) => fact.day === day && isSame(fact))
     ? reading
     : null;
-}
-
-/** The facts of a day. They stand in the order of their days. */
-function ofDay(day: Day, { facts }: Books): Fact[] {
-  const found: Fact[] = [];
-  for (let at = facts.length - 1; at >= 0 && facts[at]!.day >= day; at -= 1)
-    if (facts[at]!.day === day) found.push(facts[at]!);
-  return found;
 }
 
 /** "van 150" where a loan of that name is on the books: sent to it, or spent on the van? */
