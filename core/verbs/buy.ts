@@ -104,10 +104,19 @@ export const buy = defineVerb({
       },
       // What came along with a purchase.
       {
-        say: ["threw … in", "tossed … in", "threw … in free", "tossed … in free"],
+        say: ["threw … in", "tossed … in", "threw … in free", "tossed … in free", "included"],
         with: ["piece", "person"],
         without: ["number", "supply"],
         means: { price: 0 },
+      },
+      {
+        say: phrases(
+          "came_with_it came_with_them came_along_with_it came_free_with_it came_for_free_with_it came_free came_for_free was_thrown_in were_thrown_in got_thrown_in thrown_in",
+        ),
+        with: ["piece"],
+        without: ["number", "supply"],
+        means: { price: 0 },
+        light: true,
       },
       {
         say: ["inherited", "trash picked", "curb picked", "dumpster dived"],

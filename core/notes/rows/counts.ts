@@ -74,7 +74,7 @@ export const COUNTS = rowsOf<NumberEffect>({
   "passing: drove 24 miles 40 min": "^ drove <miles> ,|and? [<time>] ;",
   "passing: paint 2 cans 24": "<supply> [,? # <container> ,?] $",
   "passing: knobs, half a dozen, 21 bucks": "<supply> [, half? a? dozen|half_dozen ,?] $",
-  "times: knobs for the desk, 8 of em at 2.25 each": "<supply> … ,? [<ofthem> at|for|@? <eachof>]",
+  "times: knobs for the desk, 8 of em at 2.25 each": "<supply> … ,? [<ofthem> ,|at|for|@* <eachof>]",
   "times: spray paint for the stools, 2 cans 6.50 each": "<supply> … ,? [# <container> at|for|@? <eachof>]",
   "times: screws, 2 boxes at 3.25": "<supply> … , [# <container> at|@ $]",
   "passing: knobs, eight of them, 20": "<supply> for|on? <art>? <piece>|it|them? [,? <ofthem> ,?] $",

@@ -44,7 +44,7 @@ export const ONLY_MENTIONED = rowsOf<TurnEffect>({
   "doubt: sold the desk to fund the dresser 110": `${DONE} … <piece> $? [${FOR_THE_OTHER} <art>? <piece>]`,
   "doubt: sold the desk because the dresser was too big 110": `${DONE} … <piece> $? [,|-? ${BECAUSE} <art>? <piece>]`,
   "word: the seller threw in a plant stand with the buffet": `threw|tossed|chucked|threw_in|tossed_in|included|added in? ${ONE_MORE} <trait>|<opinion>* <piece> in? ${FREE}? [${ALONG}]`,
-  "word: she gave me a plant stand for free with the buffet": `${ONE_MORE} <trait>|<opinion>* <piece> came|came_along|comes|was|is|in|home|me|us* ${FREE} [${ALONG}]`,
+  "word: she gave me a plant stand for free with the buffet": `${ONE_MORE}|the <trait>|<opinion>* <piece> came|came_along|comes|was|is|in|home|me|us* ${FREE} [${ALONG}]`,
   // "the stool came free" tells of one that is noted.
   "bought: a plant stand came free with the buffet": `${ONE_MORE} <trait>|<opinion>* <piece> [came|came_along] ${FREE}`,
   "word: got a free mirror with the buffet": `${ONE_MORE}? free|freebie <trait>|<opinion>* <piece> [${ALONG}]`,
