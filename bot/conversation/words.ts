@@ -3,7 +3,7 @@ import { offerOf, orLikely } from "../../core/decide/decide.ts";
 import { mattersOf } from "../../core/decide/matters.ts";
 import { mentionsOf } from "../../core/decide/pieces/mentioned.ts";
 import { isNothing, isRemark, smallTalk, whyNoFact } from "../../core/decide/talk/smalltalk.ts";
-import { isOnlyDeclined, withDeclines } from "../../core/decide/unclear/offers.ts";
+import { isOnlyDeclined, withOfferEnds } from "../../core/decide/unclear/offer-ends.ts";
 import { readYesNo } from "../../core/notes/bare.ts";
 import { readMessage } from "../../core/notes/read.ts";
 import type { Reading } from "../../core/notes/reading.ts";
@@ -96,7 +96,7 @@ function readNotes(turn: Turn, said: SaidNow, replyRoot: number | undefined): vo
     !soundsAsked(text) &&
     (offerOf(asSaid, desk) !== undefined || asSaid.every((reading) => isFor(reading, "appointment")));
   if (!isTold && answerAsked(turn, text, asSaid, { replyRoot, isOther })) return;
-  const readings = withDeclines(mayBe, text);
+  const readings = withOfferEnds(mayBe, text);
   // "finished it" of two people is about two things.
   const isOfTalk = readings.some((reading) => reading.follows || mentionsOf(reading).some(({ it }) => it));
   const twins = twinsOf(turn, text).filter(({ author }) => author === turn.person || !isOfTalk);

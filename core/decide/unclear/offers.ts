@@ -10,18 +10,19 @@ import { anyOf, couldOf, isFor, tellsNoFact } from "../../notes/unclear.ts";
 import {
   ACCEPTED,
   AGREES,
-  AROUND_NO,
   AROUND_TAKEN,
+  COMES_FOR_IT,
   COUNTERS,
   DECLINED,
   HOUR_SAID,
   MET_AT,
   NO,
   OFFERED,
-  OUR_PRICE,
   PUT_DOWN,
+  SAYS_OFFER,
   SOLD_ALREADY,
   STILL_TO_PAY,
+  THEY_TOOK,
   TOOK_MONEY,
 } from "../../notes/words/offers.ts";
 import { saysAny, wordsIn } from "../../notes/words/words.ts";
@@ -81,10 +82,14 @@ export function askOfOffer(
   const price = prices.at(-1);
   if (price === undefined || prices.length > PRICES_MAX) return null;
   const { text, line } = reading;
-  const buyer = sale?.buyer === undefined ? {} : { buyer: sale.buyer };
+  const name = sale?.buyer ?? offererIn(text);
+  const buyer = name === undefined ? {} : { buyer: name };
   const at = { pieces: byNumbers(pieces), ...buyer, text, line };
-  const could = prices.reverse().flatMap((each): Reading[] => [
-    { kind: "hold", agreed: each, ...at },
+  const day = comingIn(text, desk.today);
+  const until = day === null ? {} : { until: day };
+  const isAgreed = saysAny(text, THEY_TOOK) || saysAny(text, ACCEPTED);
+  const could = (isAgreed ? [price] : prices.reverse()).flatMap((each): Reading[] => [
+    { kind: "hold", agreed: each, ...until, ...at },
     // "i took it, cash": what else is told of the sale stays with it.
     { ...sale, kind: "sell", price: each, ...at },
   ]);
@@ -96,7 +101,9 @@ export function askOfOffer(
     ({ effect }) => effect.kind === "instead" && effect.readings[0]?.kind === "hold",
   );
   if (accepts) accepts.words = [...(accepts.words ?? []), ...ACCEPTED];
-  const prompt = `An offer of ${show(price)} is no sale yet. Taken?`;
+  const prompt = isAgreed
+    ? `Agreed at ${show(price)}. Sold, or still to be fetched?`
+    : `An offer of ${show(price)} is no sale yet. Taken?`;
   return { prompt, wants: "choice", choices: [...choices, NOT_TAKEN], offer: { pieces, price } };
 }
 
@@ -111,38 +118,17 @@ export function offerIn(
   );
 }
 
-/**
- * "asked if id do 60, um no", "lowballed me 60, i just laughed": what only turns an offer down belongs to the reading that
- * tells of it, where it is one of its own or was told beside it in the message.
- */
-export function withDeclines(readings: readonly Reading[], message: string): readonly Reading[] {
-  const kept: Reading[] = [];
-  for (const reading of readings) {
-    const before = kept.at(-1);
-    if (before && tellsOffer(before) && onlyDeclines(reading))
-      kept[kept.length - 1] = { ...before, text: `${before.text}, ${reading.text}` };
-    else kept.push(reading);
-  }
-  const [only, ...others] = kept;
-  const isBeside = only && others.length === 0 && tellsOffer(only) && saysAny(message, DECLINED);
-  return isBeside ? [{ ...only, text: message }] : kept;
+/** "Dana says she'll take it for 240": who offers; undefined: nobody who is named at its beginning. */
+function offererIn(text: string): string | undefined {
+  const [first, second] = lexed(text);
+  const isName = first?.kind === "word" && first.unknown === true && first.to - first.from === 1;
+  return isName && SAYS_OFFER.has(second?.text ?? "") ? /^\W*([\w'’]+)/.exec(text)?.[1] : undefined;
 }
 
-function onlyDeclines({ kind, text }: Reading): boolean {
-  const words = wordsIn(text);
-  if (kind !== "unclear" || /\d/.test(text)) return false;
-  return (
-    saysAny(text, DECLINED) ||
-    (words.some((word) => NO.has(word)) && words.every((word) => AROUND_NO.has(word) || NO.has(word)))
-  );
-}
-
-/** One offer and a no: nothing that was paid, agreed on or asked in return stands beside it. */
-export function isOnlyDeclined(readings: readonly Reading[], message: string): boolean {
-  const [only, ...others] = withDeclines(readings, message);
-  const prices = sumsSaid(message.replace(OUR_PRICE, ""));
-  const isSettled = [ACCEPTED, PUT_DOWN].some((words) => saysAny(message, words));
-  return only !== undefined && others.length === 0 && prices.length === 1 && !isSettled && isDeclined(only);
+/** "… picking up saturday": the day on which they come for it. */
+function comingIn(text: string, today: Day): Day | null {
+  const told = text.split(/[,;.!]+\s|\s(?:and|but)\s/).find((clause) => saysAny(clause, COMES_FOR_IT));
+  return told === undefined ? null : dayIn(told, today);
 }
 
 const NOT_TAKEN: Choice = { label: "Not taken", words: ["no", ...DECLINED], effect: { kind: "drop" } };
@@ -152,7 +138,7 @@ export const isDeclined = (reading: Reading): boolean =>
   tellsOffer(reading) && (saysAny(reading.text, DECLINED) || NO.has(wordsIn(reading.text).at(-1) ?? ""));
 
 /** "sold for 225, they wanted something off" is none: it is gone. */
-const tellsOffer = (reading: Reading): boolean =>
+export const tellsOffer = (reading: Reading): boolean =>
   reading.kind === "unclear" &&
   !saysAny(reading.text, SOLD_ALREADY) &&
   (isFor(reading, "offer") || saysAny(reading.text, OFFERED));
@@ -226,7 +212,7 @@ const isToPay = (reading: Reading): boolean =>
   tellsNoFact(reading) && saysAny(reading.text, PUT_DOWN) && saysAny(reading.text, STILL_TO_PAY);
 
 /** "left 20, comes at 5": an hour is no sum. */
-const sumsBesideHours = (text: string): Cents[] => sumsSaid(text.replace(HOUR_SAID, ""));
+export const sumsBesideHours = (text: string): Cents[] => sumsSaid(text.replace(HOUR_SAID, ""));
 
 /** The day on which they come. */
 function dayIn(text: string, today: Day): Day | null {

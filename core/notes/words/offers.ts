@@ -1,5 +1,6 @@
 /* What becomes of an offer, in the words that people answer it with. */
 
+import { PICKUP } from "./times.ts";
 import { wordSet } from "./words.ts";
 
 /** It was taken: the piece is theirs, and nothing was paid yet. */
@@ -29,7 +30,7 @@ export const OUR_PRICE =
 
 /** It was made. */
 export const OFFERED = wordSet(
-  "offered offers offer offering would_pay will_pay would_give will_give lowballed bid countered can_do could_do would_do will_do asked_if asking_if asked_me_to asks_if lowball lowballing lowballer tried_to_get tried_getting tried_offering trying_to_get wanted_it_for",
+  "offered offers offer offering would_pay will_pay would_give will_give lowballed bid countered can_do could_do would_do will_do asked_if asking_if asked_me_to asks_if lowball lowballing lowballer tried_to_get tried_getting tried_offering trying_to_get wanted_it_for bargained haggled negotiated",
 );
 
 /** Words beside those that say that it was taken. */
@@ -50,12 +51,30 @@ export const COUNTERS = wordSet(
   "i told said asked countered offered texted him her them back with at for we so ok it",
 );
 
+/** When they come for it: behind an offer it is taken, or soon will be. */
+export const COMES_FOR_IT: ReadonlySet<string> = new Set([
+  ...PICKUP,
+  ...wordSet(
+    "pick picks collect collects fetch get_it grabbing grab_it stopping stop_by swinging swing_by be_here be_by",
+  ),
+]);
+
+/** What we asked in return was taken; the piece, or its price alone. */
+export const THEY_TOOK = wordSet(
+  "he_took_it she_took_it they_took_it he_took she_took they_took took_it he_took_that she_took_that he_went_for_it she_went_for_it",
+);
+
+/** Behind a name, which is then theirs who made the offer. */
+export const SAYS_OFFER = wordSet(
+  "says said wants wanted offered offers texted messaged wrote asked asks would will can could came tried",
+);
+
 /** An hour at which somebody comes: no money. */
 export const HOUR_SAID = /\b(?:at|around|about|by) \d{1,2}(?::\d{2})? ?(?:am|pm)?\b/gi;
 
 /** Behind these stands the price at which two met. */
 export const MET_AT =
-  /\b(?:met|settled|landed|agreed|shook|compromised|closed|ended(?: up)?)(?: (?:in the middle|halfway|hands))? (?:at|on|for)\b/i;
+  /\b(?:(?:met|settled|landed|agreed|shook|compromised|closed|ended(?: up)?)(?: (?:in the middle|halfway|hands))? (?:at|on|for)|(?:bargained|haggled|negotiated|talked|knocked)(?: (?:it|him|her|me|us|them|down|up))*(?: from \$?[\d.]+)?(?: down)? to)\b/i;
 
 /** Money that is left for a piece. */
 export const PUT_DOWN = wordSet("left put gave sent down deposit dropped paid");
