@@ -111,6 +111,13 @@ export function saysNoOther(text: string, kind: Kind): boolean {
   );
 }
 
+/** The same of a verb that may be of several kinds: "took pics" names no piece that money was given back on. */
+export function saysOnly(text: string, kind: Kind): boolean {
+  return tokensOfAnswer(text).every(
+    ({ roles: { heads } }) => !heads || heads.every((head) => head.kind === kind),
+  );
+}
+
 /** A day as an answer: "yesterday", "sat", "3/14"; the latest not after today, or the one to come where only that fits. */
 export function readBareDay(text: string, today: Day): Day | null {
   if (/^\s*(?:today|tdy|tonight|just now|now|this morning)\s*[.!]*\s*$/i.test(text)) return today;

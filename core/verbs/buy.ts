@@ -203,7 +203,7 @@ export const buy = defineVerb({
         say: [
           ...GOT_FREE,
           ...phrases(
-            "curb_find curb_score curbside_find roadside_find trash_pick trash_find dumpster_find alley_find",
+            "thrown_in tossed_in chucked_in curb_find curb_score curbside_find roadside_find trash_pick trash_find dumpster_find alley_find",
           ),
         ],
         with: ["named"],

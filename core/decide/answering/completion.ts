@@ -1,5 +1,5 @@
 import type { Day } from "../../calendar.ts";
-import { saysNoOther } from "../../notes/bare.ts";
+import { saysNoOther, saysOnly } from "../../notes/bare.ts";
 import { readMessage } from "../../notes/read.ts";
 import type { Reading } from "../../notes/reading.ts";
 import { anyOf, tellsNoFact } from "../../notes/unclear.ts";
@@ -86,7 +86,11 @@ function toldTogether(
 ): Fields | null {
   const day = reading.date === undefined ? today : asked;
   const alone = day === today ? readings : readMessage(text, day);
-  if (!alone.every((each) => isPart(each, reading)) || !saysNoOther(text, reading.kind)) return null;
+  if (
+    !alone.every((each) => isPart(each, reading)) ||
+    !(wants === "pieces" ? saysOnly : saysNoOther)(text, reading.kind)
+  )
+    return null;
   const [before] = readMessage(reading.text, day);
   const [whole, ...more] = readMessage(`${reading.text} ${text}`, day);
   if (!before || !whole || more.length > 0 || whole.kind !== reading.kind || before.kind !== whole.kind)

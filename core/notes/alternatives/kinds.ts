@@ -6,6 +6,7 @@ import { unpricedIn } from "../judging/spending.ts";
 import { decimalText, wholeOf } from "../quantities/amounts.ts";
 import type { Mention } from "../reading.ts";
 import { centsIn } from "../slots/money.ts";
+import { isLoanName } from "../slots/names.ts";
 import { INTENDED, NO_SALE, PRICE_TO, SALE_SAID } from "../words/deals.ts";
 import { LABOR_NAMES } from "../words/labors.ts";
 import { ARTICLES_WIDE, BEFORE_AGREED, PRICED_BY } from "../words/links.ts";
@@ -104,9 +105,10 @@ export const payOrBalance: Offer = (held) => {
   ];
 };
 
-/** "loan is 4200 at 5": what a whole number behind "at" may be, where no loan costs more. */
+/** "loan is 4200 at 5", "car loan 8200 4.5": what a number behind "at" or an amount may be, where no loan costs more. */
 function rateIn({ tokens }: Clause): string | null {
-  const token = tokens.find(({ kind }, at) => kind === "amount" && PRICED_BY.has(tokens[at - 1]?.text ?? ""));
+  const isBehind = (last: Tok | undefined) => last?.kind === "amount" || PRICED_BY.has(last?.text ?? "");
+  const token = tokens.find(({ kind }, at) => kind === "amount" && isBehind(tokens[at - 1]));
   const cents = token ? centsIn(token) : null;
   const isRate = cents !== null && cents > 0 && cents <= RATE_CENTS_MAX && token !== tokens.find(isAmount);
   return isRate ? decimalText(token!.amount!.exact!) : null;
@@ -117,7 +119,7 @@ const RATE_CENTS_MAX = 40_00;
 function loanIn({ tokens }: Clause): string | undefined {
   const at = tokens.findIndex(({ text }) => text === "loan");
   const before = tokens[at - 1];
-  return before?.unknown ? before.text : undefined;
+  return before && isLoanName(before) ? before.text : undefined;
 }
 
 /** "drove 24" */

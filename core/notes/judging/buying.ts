@@ -41,6 +41,9 @@ export function judgeBuy(fields: ReadingFields["buy"], clause: Clause): Trouble 
   if (fields.price === 0 && fields.source === undefined && says(clause, /^(?:curb|curbside)/))
     fields.source = "curb";
   if (clause.signs.has("percent") && says(clause, /^(?:off|discount)$/)) return { kind: "unclaimed" };
+  // "bought trunk 40 with a lamp thrown in"
+  if (fields.price && (fields.pieces?.length ?? 0) > 1 && says(clause, /^(?:thrown|tossed|chucked) in$/))
+    return { kind: "priceOfBoth" };
   return null;
 }
 

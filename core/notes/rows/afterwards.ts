@@ -53,6 +53,8 @@ export const AFTERWARDS = rowsOf<TurnEffect>({
   "denial: bought dresser 40 changed my mind": `<sell>|<buy> … [${LINK} i|we? changed|undid <art>? mind|it|the_deal?]`,
   "denial: bought dresser 40 returned it": `<buy> … [${LINK} returned|returning it|them]`,
   // Money still to move.
+  // What the household settles among itself is no debt of the shop's.
+  "word: mom picked up a desk for me 40, i owe her": `^ my? <kin>|<ours> … <~buy> … $ [${LINK} i|we|ill|will|gotta|have_to|need_to|still* owe|owed|owing|pay|paying|settle <art>|him|her|them|up|with|for|it|back|later|tomorrow|tonight* $? back|later|tomorrow|for_it*] ;`,
   "unpaid: bought dresser 40 owe him 20": `<~buy> … $ [${LINK} i|we|ill|will|gotta|have_to? still? owe|owed|owing|paying|pay|payable <art>? him|her|them|seller|rest|later|tomorrow|next <word>? $?]`,
   "unpaid: bought dresser 40 on credit": "<buy> … [on credit|payments|installments|layaway|time] !card|cards",
   "extra: sold desk 140 + 20 for delivery":

@@ -122,6 +122,8 @@ const ROWS = rowsOf<AsideEffect>({
     "[half|part|some|partly|mostly in? <method> and|,|&? half|part|some|rest|the_rest in|by? <method>]",
   "aside: listed footstool 15 w/ free delivery":
     "<list>|<sell> … [with|w|incl|including|plus free|local delivery|pickup]",
+  "aside: picked up a hutch in millbrook, 40":
+    "<~buy>|<sell>|<drive> … <piece> for? me|us? [out|over|down|up|back|way* in <new> <new>?] ,|$|;|for",
   "aside: sold footstool 15, threw in delivery":
     "<list>|<sell> … [,|and|i|we|even|also* threw_in|tossed_in|throwing_in free|the* delivery|pickup|shipping|dropoff|drop_off]",
   "aside: tip 5 from marge": "<stream> … [from <art>? <new>|<person>|<kin>|<supply>]",

@@ -61,7 +61,7 @@ const RESTS = rowsOf<"collect" | "collect part" | "collect or sell" | "collect o
   "collect part: got another 20 on the desk he still owes 10": IN + " … $ … [he|she|they|still* owes|owe $]",
   "collect or buy: picked up final 150 for the dresser": "[picked_up|grabbed] … " + REST + " $",
   "collect part: 50 of the 80 owed on the hutch came in": "$ [of <art>? $] " + OWED,
-  "collect: got what was owed on the desk, 50": IN + "|settled … [" + OWED + "]",
+  "collect: got what was owed on the desk, 50": IN + "|settled … [" + OWED + "] !him|her|them",
   "collect: owed money for #4 arrived: 35":
     "[" + OWED + "] … came|arrived|landed|cleared|showed_up|in|paid|settled|collected",
   "collect: got the balance on the dresser, 75":

@@ -208,7 +208,8 @@ export const loan: Fill = (clause) => {
   return name.length > 0 ? { value: asSaid(clause, name) } : null;
 };
 
-function isLoanName(token: Tok): boolean {
+/** Whether a word may name a loan: "car", "grad". */
+export function isLoanName(token: Tok): boolean {
   if (token.kind !== "word" || token.claimed || token.roles.heads || token.roles.hedge || token.roles.method)
     return false;
   if (NO_LOAN_NAMES.has(token.text)) return false;

@@ -22,4 +22,10 @@ export const METHODS: Readonly<Record<string, string>> = {
   "e transfer": "transfer",
   etransfer: "transfer",
   xfer: "transfer",
+  app: "app",
+  "phone app": "app",
+  "payment app": "app",
+  "pay app": "app",
+  "banking app": "app",
+  "mobile pay": "app",
 };

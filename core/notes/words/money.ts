@@ -24,7 +24,7 @@ export const ACCORDING_TO = wordSet("statement lender servicer bank receipt the"
 
 /** Nothing was paid for it: enough to say that it was got. */
 export const GOT_FREE = wordSet(
-  "free freebie thrown_in tossed_in chucked_in nothing_paid no_money_paid paid_no_money cost_nothing cost_me_nothing cost_us_nothing paid_nothing didnt_cost_a_thing didnt_cost_anything " +
+  "free freebie nothing_paid no_money_paid paid_no_money cost_nothing cost_me_nothing cost_us_nothing paid_nothing didnt_cost_a_thing didnt_cost_anything " +
     "didnt_cost_me_anything didnt_cost_me_a_thing didnt_pay_anything didnt_pay_a_thing",
 );
 

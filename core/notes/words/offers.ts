@@ -6,8 +6,8 @@ import { wordSet } from "./words.ts";
 /** It was taken: the piece is theirs, and nothing was paid yet. */
 export const ACCEPTED = wordSet(
   "hes_in shes_in theyre_in im_in were_in hes_ok_with_that shes_ok_with_that hes_fine_with_that shes_fine_with_that took took_it i_took_it we_took_it i_took_that taking_it im_taking_it accepted i_accepted accepted_it i_accepted_it accepted_the_offer accepted_that deal its_a_deal we_have_a_deal " +
-    "done_deal agreed i_agreed we_agreed he_agreed she_agreed they_agreed agreed_to_it shook_on_it we_shook_on_it shook_hands said_yes i_said_yes he_said_yes she_said_yes they_said_yes " +
-    "said_ok i_said_ok he_said_ok she_said_ok they_said_ok said_okay i_said_okay told_him_yes told_her_yes told_them_yes told_him_ok told_her_ok told_them_ok said_yes_to_that said_sure i_said_sure " +
+    "done_deal agreed i_agreed we_agreed he_agreed she_agreed they_agreed agreed_to_it shook_on_it we_shook_on_it shook_hands said_yes i_said_yes he_said_yes she_said_yes they_said_yes he_says_yes she_says_yes they_say_yes " +
+    "said_ok i_said_ok he_said_ok she_said_ok they_said_ok he_says_ok she_says_ok they_say_ok says_ok says_yes she_is_ok_with_it he_is_ok_with_it said_okay i_said_okay told_him_yes told_her_yes told_them_yes told_him_ok told_her_ok told_them_ok said_yes_to_that said_sure i_said_sure " +
     "going_with_it going_with_that went_with_it went_for_it works_for_me good_enough fair_enough fine_with_me ok_with_me good_with_me im_fine_with_that im_good_with_that im_ok_with_that " +
     "sounds_good close_enough ill_take_it id_take_it well_take_it i_will_take_it gave_in i_gave_in caved i_caved we_caved yes_to_that let_him_have_it let_her_have_it let_them_have_it",
 );
