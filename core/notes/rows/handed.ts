@@ -33,9 +33,9 @@ export const HANDED = rowsOf<OwnerEffect>({
     "^ [<art>? <kin>|<new>|<person>|<place> at|from|in|down? <art>? <place>|<plain>?] gave me|us <art>? <any>? <piece>",
   "word: bob gave me 20": "^ [<art>? <kin>|<new>|<person>] gave me|us",
   "word: kyle got 20 for helping with hutch":
-    "^ [<new>|<person> got|gets] $ for help|helping|loading|moving|hauling|carrying",
+    "^ [<art>? <opinion>|<trait>|<plain>* <new>|<person>|<kin> got|gets] $ for help|helping|loading|moving|hauling|carrying|lugging",
   "service: kyle got 20 for helping with hutch":
-    "^ <new>|<person> got|gets $ for [help|helping|loading|moving|hauling|carrying]",
+    "^ <art>? <opinion>|<trait>|<plain>* <new>|<person>|<kin> got|gets $ for [help|helping|loading|moving|hauling|carrying|lugging]",
   "word: my sister bought me lunch. glue 5 for the desk":
     "^ [<art>? <kin>|<person>|<new> <new>? bought|got|made|brought|treated|took me|us|everybody|everyone out? to|for? <art>? lunch|dinner|breakfast|supper|brunch|coffee|donuts|pizza|tacos|ice_cream|drinks|drink|beer|beers|burger|burgers|sandwich|sandwiches] !$",
   "word: my brother sold his truck for 4000, anyway i sold the bench for 35":

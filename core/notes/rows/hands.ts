@@ -45,7 +45,7 @@ export type OwnerEffect =
   | "word";
 
 const WHAT_FOR =
-  "help|helping|labor|<supply>|<labor>|<service>|<grain>|gas|move|haul|load|carry|moving|loading|hauling";
+  "help|helping|giving|lending|a_hand|his_help|her_help|their_help|labor|<supply>|<labor>|<service>|<grain>|gas|move|haul|load|carry|moving|loading|hauling";
 const CARRYING = "delivery|shipping|hauling|pickup|assembly|transport";
 /** Why somebody left more than the price. */
 const TIPPED_FOR =
@@ -115,6 +115,10 @@ export const HANDS = rowsOf<OwnerEffect>({
     "^ $ to|for [<art>? <person>|<new> who|that|for helped|helping|lifted|carried|carrying|loaded|drove|moved|lifting <word>? <word>? <word>?] ;",
   "help: paid bob 40 for 2 hrs of sanding":
     "paid|gave|pd|slipped|handed|tossed|tipped|sent … $ for <art>? [<grain> of|worth|at? his|her|their? work|help|labor|time|<labor>|<service>* on|with|at?]",
+  "help: paid the lad 60 for giving me a hand with the pew":
+    "paid|pd|gave|slipped|handed|tossed|tipped|threw !me|us … $ <method>? for|to [giving|give|lending|lend|his|her|their|some|me|us|a|an|extra|good* hand|hands|lift|help|time|muscle|assistance on|with|in?]",
+  "help: handed my buddy 20 for holding the pew":
+    "^ i|we|just|also* paid|pd|gave|slipped|handed|tossed|tipped !me|us … $ <method>? for [getting|holding|watching|bringing|taking|dragging|wheeling|storing] <art>? <piece>",
   "service: paid joe 20 to haul it":
     "paid|gave|pd|slipped|handed|tipped <art>? <word>|<person>|<kin>? $ to|for [haul|move|carry|load|lift|deliver|transport|helping|hauling|moving|carrying|loading|lifting|delivering carry|load|move|lift|haul|me|us|out|with?] it|them|that",
   "service: paid joe 20 for helping me":

@@ -18,6 +18,9 @@ export const PUT_UP = rowsOf<OwnerEffect>({
     "<piece> s|is|are|went? [up|posted|listed|online|live now|already? ,|.|-|and|! i|we|im want|wanting|ask] $ for|on? it|them? ;",
   "listed: its finished and online, 110":
     "<~finish>|done .|,|;|-|and|now* [online|live|up|posted ,|at|for|now|already*] $ ;",
+  // What was done to it, or is on it, costs what it is to bring no more than its hinges do.
+  "listed: table done, two coats of oil, up at 180":
+    "<~finish>|done|ready|finished ,|-|.|;|with|and* [<coats>? of|new|fresh|some|<art>|<trait>|<plain>|<opinion>* <supply>|<part> and|&? <supply>|<part>? ,|-|.|;|and|its|is|now* up|live|online|posted on|at|for|now|<site>|the|board*] $",
   "listed: done w desk. up 160":
     "<~finish>|done … <piece> .|,|;|-* [up|live|its_up|now_up|now_live|out_there|its_live] $ ;",
   "listed: threw the desk on the town page for 145": `[${PUT}] up? <art>? <piece> up? ${ONTO} <art>? ${OF_PLACE} <site> !<piece> … $`,
