@@ -47,7 +47,12 @@ export function takeValue(
   said: Misnoted,
   side: Values,
   token: Tok,
-  { names, today, isWrong }: { names: ReadonlySet<string>; today: Day; isWrong: boolean },
+  {
+    names,
+    today,
+    isWrong,
+    isThing,
+  }: { names: ReadonlySet<string>; today: Day; isWrong: boolean; isThing: boolean },
 ): boolean | null {
   const { kind, text, roles } = token;
   switch (kind) {
@@ -94,7 +99,7 @@ export function takeValue(
   else if (BECAME[text] !== undefined) side.how = BECAME[text];
   else if (roles.method !== undefined) side.method = roles.method;
   else if (roles.place !== undefined) side.place = roles.place;
-  else if (roles.trait && !roles.heads && !BESIDE_MISNOTED.has(text)) side.traits.push(text);
+  else if (roles.trait && !roles.heads && !isThing && !BESIDE_MISNOTED.has(text)) side.traits.push(text);
   else return false;
   return true;
 }

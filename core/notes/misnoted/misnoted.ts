@@ -81,7 +81,7 @@ export function misnotedIn(text: string, people: () => ReadonlySet<string>, toda
     const side = isOld || taken.old.has(at) || at < wrong ? said.old : said.now;
     const isValue = isForNothing(tokens, at)
       ? takeNothing(side)
-      : takeValue(said, side, token, { names, today, isWrong: at < wrong });
+      : takeValue(said, side, token, { names, today, isWrong: at < wrong, isThing: isThing(tokens, at) });
     // Of what takes a note back no more is asked than what it is of.
     if (isValue === null && (said.undoes > 0 || said.isAgain || said.out === "denied")) continue;
     if (isValue === null) return null;
@@ -103,6 +103,12 @@ export function misnotedIn(text: string, people: () => ReadonlySet<string>, toda
   }
   if (said.out === "denied") restateDenied(said, tokens, taken.denied);
   return withCount(withoutLabor(taken.isSlip ? withNowOf(said) : said));
+}
+
+/** "wood for the bench was 38": a cost, and no bench of wood. */
+function isThing(tokens: readonly Tok[], at: number): boolean {
+  const next = tokens[at + 1]?.text ?? "";
+  return tokens[at]!.roles.supply !== undefined && (PREPOSITIONS.has(next) || WAS.has(next));
 }
 
 /** "oops free not 8", "for free actually": it cost nothing; "free shipping" tells of something else. */
