@@ -3,7 +3,7 @@ import type { Books, Piece } from "../../books/books.ts";
 import { depositOf, owedByBuyers } from "../../books/shares.ts";
 import type { Cents } from "../../money.ts";
 import type { Reading } from "../../notes/reading.ts";
-import { isFor } from "../../notes/unclear.ts";
+import { eitherOf, isFor } from "../../notes/unclear.ts";
 import type { Deal } from "../../notes/words/dealt.ts";
 import type { Desk } from "../decision.ts";
 import { ever, here } from "../pieces/fits.ts";
@@ -43,7 +43,10 @@ export function byDeal(
   const pieces = numbers.map((number) => desk.books.pieces.get(number)!);
   if (pieces.length === 0) return null;
   const told = toldOf(dealt, pieces, desk);
-  return told && [{ ...told, pieces: byNumbers(numbers), text, line: 0 } as Reading];
+  if (!told) return null;
+  const at = { text, line: 0 };
+  const could = [told].flat().map((each) => ({ ...each, pieces: byNumbers(numbers), ...at }) as Reading);
+  return could.length > 1 ? [eitherOf(could, at)] : could;
 }
 
 /** Nothing was read of it, or no piece: a sale without one is asked about where nobody is told of. */
@@ -117,7 +120,7 @@ const PRICE_LEAST = 0.5;
 const PRICE_MOST = 1.25;
 const DEPOSIT_MOST = 0.6;
 
-function toldOf(dealt: Dealt, pieces: Pieces, desk: Omit<Desk, "confirmed">): object | null {
+function toldOf(dealt: Dealt, pieces: Pieces, desk: Omit<Desk, "confirmed">): object | object[] | null {
   const { books } = desk;
   const { deals, method, date, until, known, who } = dealt;
   const says = (...any: Deal[]): boolean => any.some((each) => deals.has(each));
@@ -162,7 +165,13 @@ function toldOf(dealt: Dealt, pieces: Pieces, desk: Omit<Desk, "confirmed">): ob
     return going !== null && says("full") ? { kind: "sell", price: going, ...by, ...at } : null;
   // What nobody had been asked for yet is asked about.
   const isLikely = going !== null && sum >= going * PRICE_LEAST && sum <= going * PRICE_MOST;
-  return isLikely ? { kind: "sell", price: sum, ...by, ...at } : null;
+  const sold = { kind: "sell", price: sum, ...by, ...at };
+  // "gave me 50" of 90: that may be put down on it.
+  return isLikely && !isGone && sum <= going * DEPOSIT_MOST
+    ? [{ kind: "hold", deposit: sum, ...by, ...at }, sold]
+    : isLikely
+      ? sold
+      : null;
 }
 
 /** The amounts told, for all of the pieces: a half of the price, what the ones before went for. */

@@ -249,6 +249,8 @@ interface Somebody {
   told: Partial<Dealt>;
 }
 
+/** "he's in", "she's with her mom": what they are tells nobody from others. */
+const STANDS_FOR = /^(?:s?hes?|they(?:re)?)$/;
 const BEFORE_MAX = 3;
 const BEHIND_MAX = 6;
 
@@ -290,7 +292,7 @@ function somebodyAt(words: readonly Word[], at: number, known: Known): Somebody 
     const whose = words[from - 1]?.text ?? "";
     const isOurs = HOUSEHOLD.has(word.text) && !WHOSE_KIN.has(whose) && head === from;
     if (isOurs) return null;
-    const end = endOf(words, head + 1);
+    const end = STANDS_FOR.test(word.text) ? head + 1 : endOf(words, head + 1);
     const said = words.slice(from, end).map((each) => each.text);
     const named = said.join(" ");
     const told: Partial<Dealt> = ANYBODY.has(named) ? {} : { who: named };

@@ -57,6 +57,12 @@ export const BUYERS = rowsOf<OwnerEffect>({
     "[cleaned me|us out ,|-|!|.|with*] … <piece> … $",
   "sold: stools 15 apiece, all gone":
     "<piece> $|<eachof> [,|-|and|!|.* all|both|they|theyre|is|are|now* gone|sold_out] ;",
+  "sold: the bench got its price, 60":
+    "^ <art>? <piece> just|finally|really? [got|fetched|brought|made|earned its_money|my_money|our_money?] its|the|my|our|full|a_good|a_great|a_fair|a_decent|good|top* price|asking|asking_price|worth|ask? ,|for|-|:? $",
+  "sold: got our price for the bench, 60":
+    "^ i|we|just|finally* [got|fetched|made my_money|our_money?] our|my|its|full|top|the_full* price|asking|asking_price|ask? for|on|out_of <art>? <piece> ,|-|:|at|.? $",
+  "asked: got a good price for the bench, 60":
+    "^ <piece>|i|we|just|finally* [got|fetched|made] a|the|good|great|fair|decent* price for|of",
   // Who does work for money may as well buy.
   "name: got 160 for the bench from a retired carpenter":
     "got|received|made|collected|pocketed $ … from|off|off_of a|an|some [<trait>|<opinion>|<new>* <helper>]",

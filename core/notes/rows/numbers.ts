@@ -80,9 +80,9 @@ const ROWS = rowsOf<NumberEffect>({
   "asking: sold the hutch at asking":
     "<~sell>|went|gone|took|paid|got … [at|for the|my|full* asking|list|ask|listing price?] !$",
   "asking: got full asking for the hutch":
-    "<~sell>|went|gone|took|paid|got … [full|my|the asking|list|ask price?] !$",
+    "<~sell>|went|gone|took|paid|got … [full|my|our|the asking|list|ask price?] !$",
   "asking: sold it full price":
-    "<~sell>|went|gone|took|paid|got … [at|for? full_price|asking_price|list_price|the_full_price|what_i_asked|what_i_was_asking] !$",
+    "<~sell>|went|gone|took|paid|got … [at|for? full_price|asking_price|list_price|the_full_price|my_price|our_price|its_price|what_i_asked|what_i_was_asking] !$|down",
   "asking: sold at that": "^ <sell> it|them? [at|for that|that_price] ;",
   // What came off a sale, before what it came to.
   "passing: sold the dresser, knocked 20 off so 165":
