@@ -20,7 +20,10 @@ export function withBeside(reading: Reading, out: readonly SumSaid[], text: stri
 /** What was said beside the price: what it cost, so that it needs no asking that it is less, and what is still owed. */
 function saidBeside({ kind }: Reading, out: readonly SumSaid[]): { costSaid?: true; owed?: Cents } {
   if (kind !== "sell") return {};
-  const owed = out.find(({ isOwed }) => isOwed);
+  const [now, ...paid] = out.filter(({ isNow }) => isNow);
+  // "100 now, 90 friday"
+  const isOther = (sum: SumSaid): boolean => out.length === 2 && paid.length === 0 && sum !== now;
+  const owed = out.find((sum) => sum.isOwed || (now && isOther(sum) && !PAID_BY.test(sum.said)));
   return {
     ...(out.some(({ known }) => known.has("cost")) ? { costSaid: true } : {}),
     ...(owed ? { owed: owed.cents } : {}),

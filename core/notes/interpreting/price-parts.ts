@@ -41,7 +41,7 @@ export function fillOwer(made: Draft, { tokens }: Clause): void {
   const isFirst = ahead !== undefined && (ahead.kind !== "word" || ahead.roles.filler === true);
   const name =
     before?.unknown && isFirst ? before : by?.text === "by" && behind?.unknown ? behind : undefined;
-  if (!name) return;
+  if (!name || NOBODY_NAMED.has(name.text)) return;
   claim(name);
   if (name === behind) claim(by!);
   made.fields["buyer"] = name.text;

@@ -189,7 +189,7 @@ function isChat(
     const isBuyer = tokens[at]!.roles.person === true && BEFORE_BUYER.has(tokens[at - 1]?.text ?? "");
     const isPointing = POINTS_AT.has(tokens[at]!.text) && at + 1 < to && isPointedAt(tokens[at + 1]!);
     if (isPointing) continue;
-    if (isBuyer || !tell(told, tokens[at]!)) return false;
+    if (isBuyer || isOfPrice(tokens, at, from) || !tell(told, tokens[at]!)) return false;
   }
   const isOfKin = tokens.slice(from, from + 2).some(({ text }) => HOUSEHOLD.has(text));
   if (isOfKin && tokens.slice(from + 1, from + 3).some(({ text }) => WRITES.has(text))) return false;
@@ -198,6 +198,12 @@ function isChat(
   if (told.risky > 0 && (told.life === 0 || told.isOfOthers)) return false;
   return told.isTold && (told.isOfMood || isOfKin || !told.isOfOthers);
 }
+
+/** "100 now, the rest in two weeks", and no "rest of the day". */
+const isOfPrice = (tokens: readonly Tok[], at: number, from: number): boolean =>
+  tokens[at]!.text === "rest" &&
+  (at === from || /^(?:the|his|her|their)$/.test(tokens[at - 1]!.text)) &&
+  tokens[at + 1]?.text !== "of";
 
 /** Nearly every stretch names a piece or holds a number, and is of the note. */
 function isOnlySaid(tokens: readonly Tok[], from: number, to: number): boolean {

@@ -65,7 +65,7 @@ const WENT = "<~sell>|bought|took|let|flipped|went|gone|got|grabbed|picked_up|le
 const SALE = "<~sell>|took|takes|bought|got|grabbed|let|flipped|has|have|given";
 const REST = "rest|remaining|remainder|balance|other|last|final";
 const LATER =
-  "later|next_week|next_month|payday|on_payday|friday|tomorrow|soon|monday|end_of_month|end_of_the_month|month_end|the_first|on_the_first|at_pickup|<day>";
+  "later|next_week|next_month|payday|on_payday|friday|tomorrow|soon|monday|end_of_month|end_of_the_month|month_end|the_first|on_the_first|at_pickup|in_a_week|in_a_month|<span>|<day>";
 const WILL = "ll|will|shell|hell|theyll|hes|shes|theyre|is|are|gonna|going_to|can|to|he|she|they|that|which";
 const BRINGS = "bring|brings|bringing|pay|pays|paying|send|sends|sending|drop_off|drops_off|give|gives|get";
 
@@ -128,9 +128,9 @@ export const OWED = rowsOf<NumberEffect>({
   "owed: marcus took the desk, 90 cash today, remaining 60 next week": `${SALE} … ,|.|;|-? … $ … [,|and|plus|-|.|;|&|+* <art>|his|her|their? ${REST} of? $ <method>? is|are|due|comes|coming|in|on|by|this|next* ${LATER}]`,
   "owed: marcus took the desk, paid 90 cash, will bring the other 60": `${SALE} … ,|.|;|-? … $ … [,|and|plus|-|.|;|&|+* ${WILL}|paying|pays|bringing|brings* <art>|his|her|their? ${REST} of? $ <method>? ${LATER}?] ;`,
   "part paid: sold desk 140 100 now 40 later":
-    "<sell> … $ … [$ now|today|up_front|so_far|already|first|down] and|then|,|&|-? $|rest|the_rest",
+    "<sell> … $ … [first? $ now|today|up_front|so_far|already|first|down|to_start|tonight] and|then|,|&|-* $|rest|the_rest",
   "owed: sold desk 140, 40 due friday":
-    "<sell> … $ … [$ left? later|to_come|to_go|due|left_to_pay|still_due|next_week|next_month|payday|tomorrow on|by|at|this|next? <day>|payday|pickup?]",
+    "<sell> … $ … [pays|paying|brings|bringing? $ left? later|to_come|to_go|due|left_to_pay|still_due|next_week|next_month|payday|tomorrow on|by|at|this|next? <day>|payday|pickup?]",
   "part paid: sold desk 140 got 100 of it":
     "!!loan|loans <sell> … $ ,|-|and|but? [he|she|they|buyer|guy|lady|<new>? has|only|already? paid|paid_me|got|gave|gave_me|handed_me|handed_over|sent|put|took|received|collected me? $ so_far|of_it|of_that|already|now|today|first|up_front?] !back|,|for|cash|change|to|toward|towards|on",
   "part paid: sold desk 140 got 100 cash":

@@ -1,5 +1,5 @@
 import type { Cents } from "../../money.ts";
-import type { Tok } from "../clause.ts";
+import { type Tok, textOf } from "../clause.ts";
 import { lexedOf } from "../lexed.ts";
 import { centsIn } from "../slots/money.ts";
 import { meantBy } from "../tokens/meant.ts";
@@ -14,9 +14,11 @@ import {
   JOINS_KNOWN,
   KNOWN_BY,
   type Known,
+  PAID_AT_ONCE,
   PART_PAID,
   STILL_OWED,
   THEIR_DOING,
+  TO_COME,
 } from "../words/known-sums.ts";
 import { ARTICLES_WIDE } from "../words/links.ts";
 
@@ -32,8 +34,9 @@ export interface SumSaid {
   known: ReadonlySet<Known>;
   /** The words around it, itself as "num". */
   said: string;
-  /** It has still to be paid. */
+  /** It has still to be paid; it has been paid now. */
   isOwed: boolean;
+  isNow: boolean;
   /** It came off. */
   isLess: boolean;
   /** Its words tell of haggling: of a deal, and of no other price than that. */
@@ -136,13 +139,22 @@ function sumAt(tokens: readonly Tok[], at: number, cents: Cents): SumSaid {
   if (isTheirs || PART_PAID.test(said)) known.delete("cost");
   if (isOfAnother(tokens, from)) known.delete("was");
   const isHaggled = HAGGLED_OVER.test(said);
-  const isOwed = STILL_OWED.test(said);
+  const when = textOf(tokens.slice(at + 1, nextMark(tokens, at + 1)));
+  const isOwed = STILL_OWED.test(said) || TO_COME.test(when);
+  const isNow = PAID_AT_ONCE.test(when);
   const isTold = isHaggled || isOwed || known.has("thought") || known.has("tried");
   const places = new Set<number>();
   const end = isHaggled || isRunOn ? (isHaggled ? behind : to) : endOf(tokens, at, to, known, isOwed);
   for (let place = isOfPiece ? at : withSubject(tokens, from, isTold); place <= end; place += 1)
     if (tokens[place]!.kind !== "piece") places.add(place);
-  return { cents, known, said, isOwed, isLess: COMES_OFF.test(said), isHaggled, places };
+  return { cents, known, said, isOwed, isNow, isLess: COMES_OFF.test(said), isHaggled, places };
+}
+
+/** The next mark or sum from a place on, or the end. */
+function nextMark(tokens: readonly Tok[], from: number): number {
+  let at = from;
+  while (at < tokens.length && tokens[at]!.kind !== "mark" && !isAmount(tokens[at]!)) at += 1;
+  return at;
 }
 
 /** Where what is said of a sum ends: with how long it was, why it came off, and when it comes. */

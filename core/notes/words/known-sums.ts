@@ -55,6 +55,12 @@ export const COMES_OFF = /\b(?:less|minus|off|under|below|short|shy|cheaper|lowe
 /** A part of a price that has not been paid. */
 export const STILL_OWED = /\b(?:outstanding|owe[sd]?|owing|due|later|follow|come|still|pending|unpaid)\b/;
 
+/** Behind a part of a price: when it is to be paid, and that it has been. */
+export const TO_COME =
+  /^(?:(?:more|comes?|coming|paid|is|will be|due|by (?:check|card|transfer)) )*(?:(?:in|within) (?:\S+ )*(?:days?|weeks?|months?)|(?:on |by |at )?(?:the )?(?:next|tomorrow|payday|month end|end of)|when|once|after)\b/;
+export const PAID_AT_ONCE =
+  /^(?:(?:cash|check|card|transfer|paid|in cash) )*(?:now|today|tonight|up front|so far|first|down|already|this (?:morning|afternoon|evening)|in hand|on (?:him|her|them))\b/;
+
 /** It is said so, and needs no sum of parts. */
 export const OWES = /\bowe[sd]?\b/;
 

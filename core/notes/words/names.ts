@@ -12,7 +12,7 @@ export const SAID_OF_THEM = wordSet("hes shes theyre hell shell theyll");
 
 /** Somebody without a name. */
 export const NOBODY_NAMED = wordSet(
-  "he she they hes shes theyre hell shell theyll hed shed theyd someone somebody who buyer person",
+  "he she they hes shes theyre hell shell theyll hed shed theyd someone somebody who buyer person pays paying",
 );
 
 /** A name follows a preposition, or begins the clause: "the lady with the twins backed out". */
