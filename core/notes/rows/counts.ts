@@ -70,6 +70,8 @@ export const COUNTS = rowsOf<NumberEffect>({
   "passing: 3 months of storage 180": "[<span> of|worth_of?] <supply> $",
   "amount: paid rent on the unit 85":
     "rent|storage|storage_rent|space_rent … on|for the|my|our unit|space|booth|stall|locker|spot|lot [$] ;",
+  "passing: sold the desk 130, an hour after i posted it":
+    "!!<labor>|worked|worked_on|spent|put_in [just|only|not|even|less|than|within|in* <time>|<span> after|of|from i|we|it|he|she|they|my|the|id|i_first|first* posting|listing|relisting|posted|listed|relisted|put|putting|went|going|seeing|saw it|them|her|him|the_ad|<piece>|up|live|online|again|for_sale*]",
   "passing: parking 12.75 for two hours": "parking|meter|garage $ [for|, <time>]",
   "passing: drove 24 miles 40 min": "^ drove <miles> ,|and? [<time>] ;",
   "passing: paint 2 cans 24": "<supply> [,? # <container> ,?] $",

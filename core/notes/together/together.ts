@@ -5,6 +5,7 @@ import { settleEach } from "../interpreting/interpret.ts";
 import { isMeasured } from "../passed-over/passing.ts";
 import type { Mention, Reading } from "../reading.ts";
 import { NOT_DONE } from "../unclear.ts";
+import { bears } from "../verbs.ts";
 import { CONDITIONS } from "../words/doubts.ts";
 import { sharedOver } from "./shared.ts";
 import { piecesIn, TAKINGS } from "./takings.ts";
@@ -16,7 +17,11 @@ import { piecesIn, TAKINGS } from "./takings.ts";
 export function togetherOf(all: readonly Draft[], index: number): Reading[] {
   // Nearly every line is one clause, and has nobody to take from.
   if (all.length === 1) return [readingOf(settledBy(all[0]!, undefined), index)];
-  const drafts = TAKINGS.reduce<readonly Draft[]>((told, take) => take(told), all);
+  const drafts = TAKINGS.reduce<readonly Draft[]>((told, take) => take(told), all).map((draft, at, told) =>
+    isTimeBeside(draft, told[at - 1])
+      ? unclearDraft(draft.clause, { kind: "unclaimed" }, { could: [draft] })
+      : draft,
+  );
   sharedOver(drafts);
   let before: Mention[] | undefined;
   let run: Mention[] = [];
@@ -56,6 +61,23 @@ export function togetherOf(all: readonly Draft[], index: number): Reading[] {
   });
   return readings.filter((_, at) => readings.length === 1 || !isStillOpen(kept[at]!));
 }
+
+/** "desk sold 130, 20 minutes after that", "bought it 30 after waiting 20 min": a time without a doing, and hardly one of work. */
+function isTimeBeside({ kind, fields, clause, trouble }: Draft, before: Draft | undefined): boolean {
+  if (kind !== "work" || trouble || !before || fields["pieces"] !== undefined || fields["what"] !== undefined)
+    return false;
+  const deed = before.trouble ? before.could[0]?.kind : before.kind;
+  const isRunOn = isDealt(deed) && betweenOf(before.clause, clause).trim() === "";
+  return (deed === "sell" || isRunOn) && !clause.tokens.some(({ roles }) => roles.heads?.some(isOfWork));
+}
+
+const isDealt = (kind: Draft["kind"] | undefined): boolean =>
+  (kind !== undefined && bears(kind, "has a buyer")) ||
+  kind === "buy" ||
+  kind === "list" ||
+  kind === "reprice";
+
+const isOfWork = (head: { kind: Draft["kind"] }): boolean => head.kind === "work";
 
 /** The very pieces of the clause before, which only the talk knows. */
 function isToldOnce({ fields }: Draft, before: readonly Mention[]): boolean {
@@ -110,10 +132,10 @@ function isOwnDeposit({ kind, fields, clause }: Draft, before: Draft | undefined
 
 const isFiller = ({ roles }: Tok): boolean => roles.filler === true && roles.hedge === undefined;
 
-function isNewSentence(before: Clause, next: Clause): boolean {
-  const end = before.spans[before.tokens.at(-1)!.to - 1]!.end;
-  return /[.;!]/.test(next.line.slice(end, next.spans[next.tokens[0]!.from]!.start));
-}
+const isNewSentence = (before: Clause, next: Clause): boolean => /[.;!]/.test(betweenOf(before, next));
+
+const betweenOf = (before: Clause, next: Clause): string =>
+  next.line.slice(before.spans[before.tokens.at(-1)!.to - 1]!.end, next.spans[next.tokens[0]!.from]!.start);
 
 /** "bought 6 chairs 10 each, sold 2 of em 25 each": two of those chairs. */
 function nameThose(fields: Draft["fields"], before: readonly Mention[]): void {
