@@ -55,7 +55,7 @@ function tokenAt<Head>({ words, norms, entries }: Meant<Head>, at: number, lexer
     // "paid on monday" is paid that day, and nothing on a loan.
     const isPaidThen =
       norm === "paid" && norms[at + 1] === "on" && dayAt(norms.slice(at + 2, at + 8)) !== null;
-    if (isPaidThen) return wordOrPhrase(norms, at, lexer.lexicon.longest([norm], 0));
+    if (isPaidThen || isOfIt(norms, at)) return wordOrPhrase(norms, at, lexer.lexicon.longest([norm], 0));
     if (!opensOther(entry)) return wordOrPhrase(norms, at, longestFrom(entry, norms, at));
     return openingToken(word, norms, at, entry, lexer);
   }
@@ -71,6 +71,12 @@ function tokenAt<Head>({ words, norms, entries }: Meant<Head>, at: number, lexer
     ? wordToken<Head>("mark", norm, at, at + 1, NO_ROLES)
     : wordToken<Head>("word", norm, at, at + 1, NO_ROLES, true);
 }
+
+/** "brushes for it cost 7": of that piece, and no "it cost 7", which corrects a note. */
+const isOfIt = (norms: readonly string[], at: number): boolean =>
+  (norms[at] === "it" || norms[at] === "that") &&
+  /^(?:cost|was|came|ran|is)$/.test(norms[at + 1] ?? "") &&
+  /^(?:for|on|of|in|into)$/.test(norms[at - 1] ?? "");
 
 /**
  * "paid$45", "drove15mi", "gas20", "paint12.50": no sign, no verb and no cost of the road grows into a number, and two
