@@ -116,6 +116,8 @@ const isFrom = (tokens: readonly Tok[], to: number): boolean =>
   tokens.slice(to, to + PLACE_REACH).some(({ roles }) => roles.place !== undefined);
 const PLACE_REACH = 3;
 
+const COUNTS: Readonly<Record<string, number>> = { one: 1, pair: 2 };
+
 /** "4 of them", "one of those", "half of them", "one is done". */
 function countedOf(tokens: readonly Tok[], at: number): Found | null {
   const { text } = tokens[at]!;
@@ -123,7 +125,7 @@ function countedOf(tokens: readonly Tok[], at: number): Found | null {
     return { mention: { it: true, half: true }, to: at + 2 };
   const dozen = text === "half" && tokens[at + 1]?.text === "a" && tokens[at + 2]?.text === "dozen";
   const end = dozen ? at + 3 : PIECES.has(tokens[at + 1]?.text ?? "") ? at + 2 : at + 1;
-  const count = dozen ? 6 : (countOf(tokens[at]) ?? (text === "one" ? 1 : null));
+  const count = dozen ? 6 : (countOf(tokens[at]) ?? COUNTS[text] ?? null);
   const isOfThem =
     tokens[end]?.text === "of" && (SEVERAL.has(tokens[end + 1]?.text ?? "") || isWhole(tokens, at, end));
   if (count !== null && isOfThem) return { mention: { it: true, count }, to: end + 2 };
@@ -183,7 +185,10 @@ function both(tokens: readonly Tok[], at: number): Found | null {
   // "dresser and desk both done": of those two.
   if (tokens[at]!.text === "both" && isPairBefore(tokens, at)) return null;
   const isTold = (token: Tok | undefined): boolean => token !== undefined && isOfStanding(token);
-  const isAmount = next?.kind === "amount" || (isTold(tokens[from - 1]) && isPriced(tokens, from + 1));
+  const isAmount =
+    next?.kind === "amount" ||
+    next?.kind === "duration" ||
+    (isTold(tokens[from - 1]) && isPriced(tokens, from + 1));
   const isTime = next !== undefined && (next.kind === "day" || WHEN.has(next.text));
   // "listed both, desk 90 hutch 160" goes on to name them.
   const isMarked = next?.kind === "mark" || (isTime && tokens[from + 2]?.kind === "mark");

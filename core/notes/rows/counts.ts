@@ -79,7 +79,7 @@ export const COUNTS = rowsOf<NumberEffect>({
   "times: knobs for the desk, 8 of em at 2.25 each": "<supply> … ,? [<ofthem> ,|at|for|@* <eachof>]",
   "times: spray paint for the stools, 2 cans 6.50 each": "<supply> … ,? [# <container> at|for|@? <eachof>]",
   "times: screws, 2 boxes at 3.25": "<supply> … , [# <container> at|@ $]",
-  "passing: knobs, eight of them, 20": "<supply> for|on? <art>? <piece>|it|them? [,? <ofthem> ,?] $",
+  "passing: knobs, eight of them, 20": "<supply> for|on? <art>? <piece>|it|them? [, <ofthem> ,?] $",
   "passing: size 10 screws 4": "[size #] <supply>",
   "vague: 3 x paint 12": "^ [# x|×] <supply>",
   "vague: bought dresser 40 of 50": "<~buy>|<sell> … [$ of $] ;",
