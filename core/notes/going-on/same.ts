@@ -74,7 +74,7 @@ export function sameAsBefore(all: readonly Tok[], today: Day): Again | null {
   return {
     how: isSame && !isByThem ? "again" : "more",
     to: { ...said.to, ...(pieces.length > 0 ? { pieces } : {}) },
-    ...(kinds ? { kinds } : {}),
+    ...(kinds || isByThem ? { kinds: kinds ?? BY_SOMEBODY } : {}),
     ...(what === undefined ? {} : { what }),
     ...(isByThem ? { byThem: true } : {}),
     ...(tokens.length === all.length && values.some(({ each }) => each) ? { each: true } : {}),
@@ -92,6 +92,9 @@ function placed({ traits = [], ...mention }: Mention): Mention {
 
 /** What is told of one piece after the other by its price alone. */
 const MORE_PRICED: readonly Kind[] = ["sell", "list"];
+
+/** What "the same lady" did before. */
+const BY_SOMEBODY: readonly Kind[] = ["sell", "hold", "collect"];
 
 const isIt = ({ it, place, other }: Mention): boolean => it === true && place === undefined && other !== true;
 

@@ -61,6 +61,8 @@ export const BUYERS = rowsOf<OwnerEffect>({
     "^ <art>? <piece> just|finally|really? [got|fetched|brought|made|earned its_money|my_money|our_money?] its|the|my|our|full|a_good|a_great|a_fair|a_decent|good|top* price|asking|asking_price|worth|ask? ,|for|-|:? $",
   "sold: got our price for the bench, 60":
     "^ i|we|just|finally* [got|fetched|made my_money|our_money?] our|my|its|full|top|the_full* price|asking|asking_price|ask? for|on|out_of <art>? <piece> ,|-|:|at|.? $",
+  "sold: walked away with 80 for the desk":
+    "^ i|we|just|finally* [came_home_with|walked_away_with|walked_out_with|ended_up_with|drove_home_with|went_home_with|came_away_with|wound_up_with|left_with|scored|landed|snagged|grabbed|picked_up|took_home|netted|pocketed] $ <method>? for <art>? <piece>|it",
   "asked: got a good price for the bench, 60":
     "^ <piece>|i|we|just|finally* [got|fetched|made] a|the|good|great|fair|decent* price for|of",
   // Who does work for money may as well buy.
