@@ -44,7 +44,7 @@ export const BUYERS = rowsOf<OwnerEffect>({
   "sold: a bloke just had it off me for 55":
     "^ [<art>? <opinion>|<trait>* <person>|<new>|<theirs> has|just* had] <art>? <piece>|it|them off|off_of me|us",
   "sold: the pew fetched 205":
-    "<piece> [fetched|brought|brought_in|brought_me|pulled_in|earned_me|raked_in] $",
+    "<piece> [fetched|brought|brought_in|brought_me|pulled_in|earned_me|raked_in|made_its_money|got_its_money] ,? $",
   "buyer: tammy from work paid 75 for the bench": `^ [<new> from|at|w|with <art>? work|church|school|gym|shop|office|market|yoga|<place>|<new>|<plain>] ${GETS}`,
   "buyer: some other lady bought the dresser 185 cash":
     "^ [some|another|other|different|some_other <new>|<person>] bought|took|grabbed|paid|picked_up",
@@ -58,9 +58,9 @@ export const BUYERS = rowsOf<OwnerEffect>({
   "sold: stools 15 apiece, all gone":
     "<piece> $|<eachof> [,|-|and|!|.* all|both|they|theyre|is|are|now* gone|sold_out] ;",
   "sold: the bench got its price, 60":
-    "^ <art>? <piece> just|finally|really? [got|fetched|brought|made|earned its_money|my_money|our_money?] its|the|my|our|full|a_good|a_great|a_fair|a_decent|good|top* price|asking|asking_price|worth|ask? ,|for|-|:? $",
+    "^ <art>? <piece> just|finally|really? [got|fetched|brought|made|earned] its|the|my|our|full|a_good|a_great|a_fair|a_decent|good|top* price|asking|asking_price|worth|ask ,|for|-|:? $",
   "sold: got our price for the bench, 60":
-    "^ i|we|just|finally* [got|fetched|made my_money|our_money?] our|my|its|full|top|the_full* price|asking|asking_price|ask? for|on|out_of <art>? <piece> ,|-|:|at|.? $",
+    "^ i|we|just|finally* [got|fetched|made] our|my|its|full|top|the_full* price|asking|asking_price|ask for|on|out_of <art>? <piece> ,|-|:|at|.? $",
   "sold: walked away with 80 for the desk":
     "^ i|we|just|finally* [came_home_with|walked_away_with|walked_out_with|ended_up_with|drove_home_with|went_home_with|came_away_with|wound_up_with|left_with|scored|landed|snagged|grabbed|picked_up|took_home|netted|pocketed] $ <method>? for <art>? <piece>|it",
   "asked: got a good price for the bench, 60":
