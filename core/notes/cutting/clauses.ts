@@ -170,12 +170,21 @@ function isPricedBeside({ piece, amount, head }: Shape, last: Cut, facts: VerbFa
   );
 }
 
-/** "desk: paint 12, hutch: stain 9": a piece alone, as the line began, and behind it a cost or a job of its own. */
+/** "desk: paint 12, hutch: stain 9", "desk: sold 70. lamp: hold till friday": a piece alone, and behind it what is told of it. */
 function isNextTopic(part: readonly Tok[], cuts: readonly Cut[], following: Segment | undefined): boolean {
-  if (cuts.length < 2 || !following || !part.every(isPiece) || !cuts[0]!.tokens.every(isPiece)) return false;
+  if (cuts.length === 0 || !following || !part.every(isPiece)) return false;
+  if (isMarked(following.joint) && hasSaid(shapeOf(cuts.at(-1)!.tokens))) return true;
+  if (cuts.length < 2 || !cuts[0]!.tokens.every(isPiece)) return false;
   const { piece, head, supply, amount, duration } = shapeOf(following.tokens);
   return !piece && (head ? amount : duration || (supply && amount));
 }
+
+/** Behind a colon, or a dash. */
+const isMarked = (joint: readonly Tok[]): boolean =>
+  joint.length === 1 && (joint[0]!.text === ":" || joint[0]!.text === "-");
+
+const hasSaid = ({ piece, head, amount, duration, miles }: Shape): boolean =>
+  piece && (head !== undefined || amount || duration || miles);
 
 const isComma = (joint: readonly Tok[]): boolean => joint.length === 1 && joint[0]!.text === ",";
 
