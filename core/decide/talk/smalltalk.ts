@@ -22,8 +22,13 @@ export function smallTalk(text: string): string | null {
   // Emoji and marks alone.
   if (!words) return /[^\s?]/.test(text) ? "" : null;
   const isBeside = (word: string) => SMALL_TALK.has(word) || BESIDE_SMALL_TALK.has(word) || THANKS.has(word);
-  const greeting = GREETINGS.get(words.slice(0, 2).join(" "));
-  if (greeting && words.slice(2).every(isBeside)) return greeting;
+  // "ok good night"
+  const at = words.findIndex(
+    (word, place) => GREETINGS.has(`${word} ${words[place + 1]}`) || GREETINGS.has(word),
+  );
+  const greeting = GREETINGS.get(words.slice(at, at + 2).join(" ")) ?? GREETINGS.get(words[at] ?? "");
+  if (greeting && words.every((word, place) => (place >= at && place < at + 2) || isBeside(word)))
+    return greeting;
   if (!words.every(isBeside)) return null;
   if (words.some((word) => THANKS.has(word))) return "Any time.";
   return words.some((word) => SMALL_TALK.has(word)) ? "" : null;

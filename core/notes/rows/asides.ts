@@ -15,7 +15,8 @@ const ROWS = rowsOf<AsideEffect>({
     "<time>|$ [split|divided|shared|spread evenly|equally? between|across|over|among|on] <art>? <piece>",
   "aside: drove to mill creek and back for the armoire, 61 miles":
     "drove|went|ran|drive|rode|trip|run … [to <word> <word>? <word>? and back]",
-  "aside: lowered the desk to 125 as i have not had one message about it all week": `<reprice>|<~reprice>|<list>|now|down|down_to … $ [,|-|.|;|and|seeing* since|because|as|bc|cause|cuz|that|after? i|we|it|its|there|nobody|no_one|not|no|zero|hardly|barely|without|<span>|a|two|three|weeks|days ${SLOW} ${SLOW} ${SLOW} ${SLOW}] ;`,
+  "aside: lowered the desk to 125 as i have not had one message about it all week": `<reprice>|<~reprice>|<list>|now|down|down_to … $ <piece>? as_of|from|today|now* off|from|on? <art>? <piece>? [,|-|.|;|and|still|seeing* since|because|as|bc|cause|cuz|that|after? i|we|it|its|there|nobody|no_one|not|no|zero|hardly|barely|without|<span>|a|two|three|weeks|days ${SLOW} ${SLOW} ${SLOW} ${SLOW}] ;`,
+  "aside: took 20 off the hutch no bites": `$ off <art>? <piece> [and|as|still? no|zero|not|hardly|barely|nobody|no_one ${SLOW} ${SLOW} ${SLOW}] ;`,
   "aside: paid 1000 lump sum to the loan": "[lump sum|sums|payment?]",
   "aside: mailed 150 to the loan company":
     "loan [company|people|folks|servicer|office|lender|place|guy|guys|site|website|app|portal|account|page|login]",

@@ -23,8 +23,7 @@ export const FATES = rowsOf<OwnerEffect>({
   "word: mom says it sold, 75":
     "^ [<art>? <kin> says|said|texted|told_me|tells_me|called that?] it|the|<piece>",
   "word: no bites on the hutch so i cut it to 190": `^ [still? ${SCARCE}? ${INTEREST} yet|at_all? on|for|about|with <art>?] <piece> !!<piece>|<supply>|<time>|<miles>|<sell>|<buy>|<~buy> ,|so|and|-|.|;* … $`,
-  "word: hutch isnt moving so down to 190":
-    "^ <art>? <piece> [is|was|just|still|has|been* isnt|aint|not|wasnt|hasnt|wont|never|doesnt moving|moved|selling|sell|budging|budge|sold|gone|move|going_anywhere|getting|gotten|had|seem_to_sell any|much|many|a|no? looks|bites|interest|messages|attention|offers|action|calls|views|traction|love|luck? yet|at_all|fast? so|,|.|;|and|-] !!<piece>|<supply>|<time>|<miles>|<sell>|<buy>|<~buy> … $",
+  "word: hutch isnt moving so down to 190": `^ <art>? <piece> [,|is|was|just|still|has|had|got|gets|getting|been* isnt|aint|not|wasnt|hasnt|wont|never|doesnt|didnt|${SCARCE} moving|moved|selling|sell|budging|budge|sold|gone|move|going_anywhere|getting|gotten|had|seem_to_sell|${INTEREST} any|much|many|a|no? ${INTEREST}? yet|at_all|fast|so_far|lately|all_week|this_week? so|,|.|;|and|-] !!<piece>|<supply>|<time>|<miles>|<sell>|<buy>|<~buy> … $`,
   "word: put 50 from the desk sale on the loan":
     "<pay>|paid|sent|put|threw|rolled|moved … $ [of|from|out_of <art>|my|our|that|this? <piece>? profit|profits|money|cash|proceeds|sale|sales|earnings] to|on|toward|towards|at|into|straight|straight_to … loan",
   "word: threw the desk money, 120, at the loan":

@@ -8,6 +8,8 @@ export const NEEDS = rowsOf<TurnEffect>({
   // What it lacked, before what was got for it.
   "word: it needs two new shelves, got boards for 31.40":
     "^ [it|they|<art>? <piece>? needs|needed|was_missing|is_missing|missing|lacked|could_use <art>|#? new|some|other|<trait>|<opinion>* <piece>|<part>|<supply> ,|so|and|.|-*] i|we? got|bought|picked_up|grabbed|found|ordered <art>|#|some? <trait>|<plain>* <supply> … $",
+  "word: the desk needed new handles, which cost me 24":
+    "<supply>|<part> [,|-? which|they|those|these cost|costs|was|were|came_to|came_in_at|set|ran|are me|us|back|only|just|another*] $ ;",
   // No time passed at it, and no time of ours.
   "denial: no work on the desk today":
     "[no|zero|didnt_do_any|didnt_get_any|not_much|hardly_any|barely_any work|progress|movement|time|hours|<labor>] on|for|with|today|yet|done|to|till|until|til|before|this_week|this_weekend|all_week",

@@ -36,6 +36,7 @@ export const PARTS = rowsOf<OwnerEffect>({
     "^ i|we? <~buy>|ordered|needed|installed|put|added? <art>|some|#? [new|fresh|replacement|spare <part> <part>?] ,|was|were|for|at|cost|came_to|ran* $",
   "supply: the table needed a new leaf support, 9.75":
     "^ <art>? <piece> needed <art>|some|#? [new|fresh|replacement <trait>|<plain>|<part>|<supply>|<new>* <new>|<part>] ,|for|at|came_to* $ ;",
+  "supply: rewired the lamps, 90 min, parts 14.60": "[parts|paper] were|was|cost|came_to|for|-* $",
   "part: replaced the shade, 12": "^ i|we? [replaced <art>? <part> <part>?] ,|for|was* $",
   "word: foam for the seat too, 9": "<supply> for <art>|its|that [<part> <part>?] !<part>",
   "word: paid the glazier 35 for new panes in the hutch":

@@ -68,7 +68,7 @@ export const REMARKS = rowsOf<TurnEffect>({
   "labor: stain went on the desk today, an hour":
     "^ [<art>? first|second|third|last|final|top|base|another|<supply>|<trait>* coat|coats|<supply> of? <supply>?] went_on|is_on|went_down <art>? <piece>? <day>|<word>? ,|-|.? took? <time>",
   "word: quilt rack got its sanding, 25 mins":
-    "<piece> [got|had|has_had <art>|its|their|another|first|second|third|last|final|good|quick|light|proper*] <labor> ,|for|-|.|took* <time>",
+    "<piece> [got|had|has_had <art>|its|their|another|first|second|third|last|final|good|quick|light|proper*] <labor> and|&|,|up|down|<labor>|<day>|today|tonight* ,|for|-|.|took* <time>",
   "word: dresser soaked up another 90 minutes of stripping":
     "<piece> [ate|soaked|swallowed|devoured|drank|consumed|gobbled|sucked up? another|my|about|all|of|a|good*] <time>",
   "word: table gone, 120, took less because of the scratch":

@@ -59,16 +59,18 @@ export const BEFORE_AGREED = wordSet("on to at upon for pay a the price of was i
 export const BEFORE_PRICE = wordSet("for at @ by to");
 
 /** Where a payment to a loan goes. */
-export const LOANWARD = wordSet("to toward towards on onto into at off against");
+export const LOANWARD = wordSet(
+  "to toward towards on onto into at off against payment installment bank lender",
+);
 
 /** What stands beside an amount and the name of a loan. */
 export const BESIDE_LOAN = wordSet(
-  "to toward towards on onto into at for the my loan one more another an extra paid pay put sent send threw throw thrown dropped drop tossed toss chucked chuck transferred moved payment of i just again and also then " +
+  "to toward towards on onto into at for the my loan one more another an extra paid pay put sent send threw throw thrown dropped drop tossed toss chucked chuck transferred moved made payment installment bank lender of i just again and also then " +
     "minimum min usual regular monthly went through straight autopay auto took came out that it all over sent_in mailed wired off against right directly first this month week knocked took",
 );
 
 /** What was paid, to the loan named: "paid grad 250", "the grad payment went through, 250". */
-export const PAID_TO_LOAN = wordSet("paid pay sent payment autopay threw minimum");
+export const PAID_TO_LOAN = wordSet("paid pay sent autopay threw minimum");
 
 /** Words around the loan that a payment was meant for. */
 export const LOAN_MEANT = wordSet(

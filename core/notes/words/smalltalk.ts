@@ -21,7 +21,7 @@ export const ASKED_OF: ReadonlySet<string> = wordSet("price how what whats which
 
 /** Words that may stand beside small talk, and say nothing alone. */
 export const BESIDE_SMALL_TALK: ReadonlySet<string> = new Set(
-  "you youre your are the a an so much very really too and for all that this is its it bot buddy friend man dude love again see ya soon tonight tomorrow oh ah".split(
+  "you youre your are the a an so much very really too and for all that this is its it bot buddy friend man dude love again see ya soon tonight tomorrow oh ah hey hi hello yo thats today now team everyone folks".split(
     " ",
   ),
 );
@@ -37,6 +37,12 @@ export const GREETINGS: ReadonlyMap<string, string> = new Map([
   ["good evening", "Good evening."],
   ["good night", "Good night."],
   ["night night", "Good night."],
+  ["night", "Good night."],
+  ["goodnight", "Good night."],
+  ["see you", "See you."],
+  ["see ya", "See you."],
+  ["talk later", "See you."],
+  ["talk soon", "See you."],
   ["morning", "Good morning."],
   ["gm", "Good morning."],
 ]);
