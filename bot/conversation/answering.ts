@@ -2,15 +2,16 @@ import { takeAnswer } from "../../core/decide/answering/answer.ts";
 import { namedAnswer } from "../../core/decide/answering/named.ts";
 import { paidTold } from "../../core/decide/answering/paid.ts";
 import { answerWithin } from "../../core/decide/answering/part.ts";
-import { wholeLabel } from "../../core/decide/decide.ts";
+import { decideWhole, wholeLabel } from "../../core/decide/decide.ts";
 import { type Effect, newMatter, type Said } from "../../core/decide/decision.ts";
 import { mattersOf } from "../../core/decide/matters.ts";
+import { mentionsOf } from "../../core/decide/pieces/mentioned.ts";
 import { acceptedOffer } from "../../core/decide/unclear/offers.ts";
 import { NONE_OF_THESE } from "../../core/decide/unclear/whole.ts";
 import { asIfRecorded, madeOfAsked, mayCorrectAsked, withChange } from "../../core/mending/of-asked.ts";
 import { readMessage } from "../../core/notes/read.ts";
 import type { Reading } from "../../core/notes/reading.ts";
-import { whyOf } from "../../core/notes/unclear.ts";
+import { couldOf, isWholeNote, whyOf } from "../../core/notes/unclear.ts";
 import { ASKS_FOR_NOTES, BETWEEN_ANSWERS } from "../../core/notes/words/replies.ts";
 import type { Question } from "../../db/questions.ts";
 import { goneOn, talkingDesk } from "./going-on.ts";
@@ -52,7 +53,7 @@ function answerOpen(turn: Turn, said: SaidNow, question: Question): boolean {
       turn.spoken.push(`${wholeLabel(changed, deskOf(turn))}:`);
     return true;
   }
-  if (!effect) return false;
+  if (!effect || (!isReply && isRatherNote(turn, said, question, effect))) return false;
   if (!isLatest) {
     if (isCorrection(readings) && question.ask.wants !== "choice") return false;
     if (asksOldOrNew(turn, { text, readings, effect, question })) return true;
@@ -61,6 +62,17 @@ function answerOpen(turn: Turn, said: SaidNow, question: Question): boolean {
   turn.tellsWaiting = true;
   return true;
 }
+
+/** "end tables are 60 for the pair", and as an answer the books refuse it: it may be a note of its own. */
+function isRatherNote(turn: Turn, { readings }: SaidNow, question: Question, effect: Effect): boolean {
+  if (effect.kind !== "settle" || !readings.some(namesWhole)) return false;
+  const settled = { ...question.matter.reading, ...effect.change } as Reading;
+  return decideWhole(settled, deskOf(turn)).kind === "refuse";
+}
+
+/** A piece and more than that, in whatever of its readings. */
+const namesWhole = (reading: Reading): boolean =>
+  couldOf(reading).some((each) => isWholeNote(each) && mentionsOf(each).some(({ name }) => name));
 
 /** "make that 65" of the note that waits behind a question: what was told last. False where it corrects none. */
 function correctsBehind(turn: Turn, { text, readings }: SaidNow, question: Question): boolean {

@@ -46,7 +46,7 @@ function isDoing(first: Tok, next: Tok | undefined, tokens: readonly Tok[]): boo
   // "can of wax 11"
   if (first.text === "can" && next?.text === "of") return true;
   // "did the first coat" is no question, "did the hutch sell" one.
-  if (first.text === "did")
+  if (/^did(?: |$)/.test(first.text))
     return (
       (next !== undefined && ((next.kind !== "word" && next.kind !== "piece") || ROUGHLY.has(next.text))) ||
       namesJob(tokens)
@@ -66,13 +66,13 @@ const MEASURES: ReadonlySet<Tok["kind"]> = new Set(["miles", "duration", "amount
 /** How far behind "did" the work may stand that was done. */
 const JOB_WITHIN = 6;
 
-/** "did the first coat", "did some sanding on the desk", "did the hardware on it, 25 min" tell; "did the hutch take 2h" asks. */
+/** "did the first coat", "did some sanding on the desk", "did the hardware on it, 25 min", "did a dump run, 9 miles" tell; "did the hutch take 2h" asks. */
 function namesJob(tokens: readonly Tok[]): boolean {
   const near = tokens.slice(0, JOB_WITHIN);
   if (near.some(({ text, roles }) => /coats?$/.test(text) || (roles.labor && text.endsWith("ing"))))
     return true;
   const isAsked = near.some(({ text }) => /^(?:i|we|you|he|she|they|it|take|need|go|get)$/.test(text));
-  return !isAsked && tokens.some(({ kind }) => kind === "duration");
+  return !isAsked && tokens.some(({ kind }) => kind === "duration" || kind === "miles");
 }
 
 /** The month or year that a question names, where it is not the running one. */
@@ -147,6 +147,9 @@ function cannotAsk(tokens: readonly Tok[]): boolean {
 /** "listed it" tells what was done to it. */
 const isThing = ({ text }: Tok): boolean => text === "it" || text === "them";
 
+/** "did the delivery, 12 miles": how far it was, and no question about that. */
+const isDriven = ({ kind }: Tok): boolean => kind === "miles";
+
 /** "what if i sold the desk for 90" asks nothing of the books, nor does "check on the desk". */
 function isSupposed(tokens: readonly Tok[]): boolean {
   return tokens.some(({ text }, at) => {
@@ -168,7 +171,7 @@ const SOUNDS_ASKED = HINTS.asks | HINTS.questionMark;
 /** What a clause asks; null where it asks nothing that is known. */
 export function questionOf({ tokens, signs, today }: Clause): AskedFields | null {
   const cue = (signs.hints & SOUNDS_ASKED) !== 0 && isQuestion(tokens);
-  if (!cue && (cannotAsk(tokens) || tokens.some(isThing))) return null;
+  if (!cue && (cannotAsk(tokens) || tokens.some(isThing) || tokens.some(isDriven))) return null;
   if (isSupposed(tokens)) return null;
   const units = unitsOf(tokens);
   const found = best(units, cue);

@@ -114,9 +114,12 @@ function isDoneAlone({ tokens }: Cut): boolean {
 /** "45 min", "took 3 hrs": how long, and no verb that says more. */
 const isTimeAlone = ({ head, labor }: Shape): boolean => !labor && (!head || TAKES_TIME.has(head.text));
 
-/** "sanded, sealed and done": the last word says that nothing is left to do. */
+/** "sanded, sealed and done", "hutch is done too": the last word says that nothing is left to do. */
 function isSaidDone(tokens: readonly Tok[]): boolean {
-  const last = tokens.findLast(({ kind }) => kind !== "mark");
+  const last = tokens.findLast(
+    ({ kind, roles }) =>
+      kind !== "mark" && kind !== "day" && !(roles.filler && !roles.heads) && !roles.opinion,
+  );
   return last !== undefined && !last.roles.labor && headsOf(last).some(({ kind }) => kind === "finish");
 }
 

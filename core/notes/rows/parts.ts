@@ -27,7 +27,7 @@ export const PARTS = rowsOf<OwnerEffect>({
   "word: stripped the top of the desk, 2h": "<labor> <art>? [<part> <part>? of|on <art>?] <piece>",
   // A part of what was spoken of is no piece.
   "word: refinished the top, 2h15":
-    "<labor> [the|its|all|both|inner|outer* top|tops|drawer|drawers|seat|seats|front|fronts|sides|edges|trim] ,|-|for|about|took* <time>",
+    "<labor> [the|its|all|both|inner|outer* top|tops|drawer|drawers|doors|leg|legs|feet|arm|arms|hinge|hinges|handles|runners|joints|slats|back|seat|seats|front|fronts|sides|edges|trim] ,|-|for|about|took* <time>",
   "word: it took me an hour and fifteen to fix the drawer on the desk": `<time>|$ … to ${TO_WORK} <art>? [<part> <part>? of|on|in <art>?] <piece>`,
   "part: bought base of a dresser 20": "[<part> <part>? of|off <art>? <piece>] !<~finish>",
   "supply: bought seat for chair 20":
