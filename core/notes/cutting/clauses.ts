@@ -5,6 +5,7 @@ import type { Cut } from "./cut.ts";
 import { headingDayEnd } from "./day-ahead.ts";
 import { asksAt, isDone, isSeparator, splitAtHeads } from "./heads.ts";
 import { asksSomething, isOutweighed, isPriceForBoth, isSomebodysDoing, joins } from "./joints.ts";
+import { pricedApart } from "./listed.ts";
 import { revalued, saidOfAnother } from "./same.ts";
 import { isAmount, type Shape, shapeOf } from "./shape.ts";
 import { isMeasure, isPiece, opensThing, splitAtThings } from "./things.ts";
@@ -240,7 +241,7 @@ function isOneClause(tokens: readonly Tok[]): boolean {
 export function cutsOf(tokens: readonly Tok[], facts: VerbFacts): Cut[] {
   if (isOneClause(tokens)) return [{ tokens: tokens.slice() }];
   const cuts: Cut[] = [];
-  const segments = segmentsOf(tokens);
+  const segments = segmentsOf(pricedApart(tokens));
   for (let index = 0; index < segments.length; index += 1) {
     const { tokens: segment, joint } = segments[index]!;
     const following = segments[index + 1];

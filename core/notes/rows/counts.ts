@@ -118,14 +118,10 @@ export const COUNTS = rowsOf<NumberEffect>({
   "passing: sold desk + chair, 130 the two": "$ [for|,? the # of_them?] ;",
   "passing: desk 150 lamp 20 both listed":
     "<piece> … $ … <piece> … $ [<ofthem>] are|is|now|just|finally|got* <list>|<~list>|<sell>",
-  "passing: listed all three: desk 150, lamp 85, bench 20":
-    "^ i|we|just|finally* <list>|<sell>|<buy> [<ofthem> :|,|-|.|!] <art>? <trait>* <piece> ,|for|at|:* $",
   "all: pair of lamps sold 40 for both": "<piece> … $ [for|,? <ofthem>] ;",
   "passing: kim picked up the dresser, as agreed":
     "[as_agreed|as_we_agreed|like_we_agreed|what_we_agreed_on|for_what_we_agreed|for_what_we_agreed_on|at_the_agreed_price|for_the_agreed_price|at_the_price_we_agreed_on] !$",
-  "passing: both sold! lamp 25, mirror 40": `^ [${ALL_TOLD}] are|were|have|got? <sell>|<list>|up|posted now|today|yesterday|finally? ,|:|-|!|. <art>? <trait>* <piece> for|went_for|at|@? $`,
   "passing: those two are up now, 185 for the dresser and 150 for the desk": `^ [${ALL_TOLD}] are|were|have|got? <sell>|<list>|up|posted now|today|yesterday|finally? ,|:|-|!|. $ for|on <art>? <trait>* <piece>`,
-  "passing: dresser: finished. desk: started.": "^ <art>? <piece> [:] <~finish>|<~start>|<~sell>|<~list>",
   "passing: sanded for like an hr on the desk": "[for? like|bout|abt] <time>",
   "passing: free desk off the curb, one leg broke":
     "[one|1|two|2|both of?] <art>? <trait>|<plain>|<opinion>* <part> is|was|are|were|has|had|have|kept|keeps|got|came|fell|went|just|still|a|little|bit|badly|really* <hurt>|off|wobble|sticky|squeak",

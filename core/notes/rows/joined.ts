@@ -7,7 +7,7 @@ import type { Fired } from "./table.ts";
 /** Words with one meaning given by a row: one token in place of those of its bracket, of the same shape as any. */
 export function joined(
   tokens: readonly Tok[],
-  { from, to }: Fired,
+  { from, to }: Pick<Fired, "from" | "to">,
   roles: Roles<Head> = NO_ROLES,
   text = textOf(tokens.slice(from, to)),
 ): Tok {
@@ -18,9 +18,9 @@ export const PASSING = rolesOf<Head>({ plain: true });
 
 /** "settled at 140 for the desk, he left 40": says a deposit, as no other word does. */
 export function meaning(
-  word: "deposit" | "bought" | "sold" | "drove",
+  word: "deposit" | "bought" | "sold" | "listed" | "drove",
   tokens: readonly Tok[],
-  fired: Fired,
+  fired: Pick<Fired, "from" | "to">,
 ): Tok {
   const heads = language().lexer.lexicon.entry(word)?.said?.heads;
   const text = word === "drove" ? word : undefined;

@@ -52,6 +52,15 @@ export const PRICED_BY = wordSet("at for @");
 /** "40 for the lamp": between a price and its piece. */
 export const BEFORE_PRICED = wordSet("for on");
 
+/** Behind prices told in the order of their things, where they end: "75 and 40 on the site". */
+export const BEHIND_ROW = wordSet("respectively in on at from online");
+
+/** Before prices in a row, and said for each of them. */
+export const BEFORE_EACH = wordSet("to at for");
+
+/** Before two numbers that are no two prices. */
+export const BEFORE_ROW = wordSet("between from");
+
 /** What may stand between "agreed" and the price. */
 export const BEFORE_AGREED = wordSet("on to at upon for pay a the price of was is");
 
