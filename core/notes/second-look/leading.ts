@@ -8,12 +8,14 @@ import {
   AND_THEN,
   HARMS,
   IS_OR_FEELS,
+  IS_OR_WENT,
   LEADS_NOWHERE,
   LEADS_ON,
   OF_DEALS,
   SAYS,
   SO_FAR,
 } from "../words/lived.ts";
+import { PIECE_PARTS } from "../words/parts.ts";
 import { isDeed, isFew, isOneOfUs, isUnlisted, isVerb, type Stretch } from "./told.ts";
 
 /*
@@ -45,6 +47,7 @@ export function leadsOf(tokens: readonly Tok[], stretches: readonly Stretch[]): 
 function leadsUp(tokens: readonly Tok[], { said, to }: Stretch): boolean {
   const words = tokens.slice(said, to);
   if (isQuestion(words)) return false;
+  const isOfParts = tellsOfParts(words);
   let strange = 0;
   for (let at = said; at < to; at += 1) {
     const token = tokens[at]!;
@@ -52,9 +55,10 @@ function leadsUp(tokens: readonly Tok[], { said, to }: Stretch): boolean {
     if (kind === "piece" || kind === "span" || kind === "clock") continue;
     if (kind === "amount" && isFew(tokens, at)) continue;
     if (kind !== "word" || LEADS_NOWHERE.has(text) || roles.method || roles.vagueTime) return false;
-    // "chair seat is cracked"
-    if (roles.supply && !roles.plain && !isVerb(tokens[at + 1] ?? token)) return false;
-    if ((roles.stream && !roles.plain) || roles.labor || OF_DEALS.has(text)) return false;
+    if (isOfParts && (roles.supply || isPartBehind(tokens, at) || (roles.labor && /ing$/.test(text))))
+      continue;
+    if ((roles.supply || roles.stream) && !roles.plain) return false;
+    if (roles.labor || OF_DEALS.has(text)) return false;
     if (isDeed(token)) return false;
     if (isUnlisted(token)) strange += 1;
   }
@@ -62,6 +66,24 @@ function leadsUp(tokens: readonly Tok[], { said, to }: Stretch): boolean {
 }
 
 const STRANGE_MAX = 2;
+
+/** "bar cart wheels are seized": how a piece or a part of it is; "the legs are for the desk" says what they were bought for. */
+function tellsOfParts(words: readonly Tok[]): boolean {
+  const verb = words.findIndex(({ text }) => IS_OR_WENT.has(text));
+  return (
+    verb > 0 &&
+    words.slice(0, verb).some(isOfPiece) &&
+    words.slice(0, verb).every((token) => !isBare(token) && token.roles.person !== true) &&
+    !words.some(({ text }) => text === "for")
+  );
+}
+
+const isOfPiece = ({ kind, roles, text }: Tok): boolean =>
+  kind === "piece" || roles.supply !== undefined || PIECE_PARTS.has(text);
+
+/** "back panel" */
+const isPartBehind = (tokens: readonly Tok[], at: number): boolean =>
+  tokens[at]!.text === "back" && PIECE_PARTS.has(tokens[at + 1]?.text ?? "");
 
 function leadOf(tokens: readonly Tok[], start: number, end: number, rest: Stretch): Lead | null {
   const led = tokens.slice(start, end);
@@ -130,7 +152,7 @@ function whoOf(led: readonly Tok[]): Tok[] | "us" | "a thing" | "nobody said" {
   if (who >= 0) return subject.slice(0, who + 1);
   if (
     subject.some(
-      ({ kind, text }) => kind === "piece" || /^(?:nobody|no_one|noone|nothing|that|this|it)$/.test(text),
+      (token) => isOfPiece(token) || /^(?:nobody|no_one|noone|nothing|that|this|it)$/.test(token.text),
     )
   )
     return "a thing";

@@ -66,8 +66,14 @@ function wholeOf(told: readonly Reading[], named: Mention | null): Reading[] | n
   const [said, ...others] = told;
   const first = said && named ? goingOn(said) : said;
   const own = first && named ? ofPiece(first, named) : first;
-  return own && [own, ...others].every(isWhole) ? [own, ...others] : null;
+  if (!own) return null;
+  // "the loveseat came with cat hair, cleaner 12 and fabric 20": both are for it.
+  const all = [own, ...others.map((each) => (named && isCostToo(each, own) ? ofPiece(each, named)! : each))];
+  return all.every(isWhole) ? all : null;
 }
+
+const isCostToo = (reading: Reading, first: Reading): boolean =>
+  first.kind === "spend" && reading.kind === "spend" && !reading.pieces && reading.category === "materials";
 
 /** "I came down to 68": the one note that it is of the piece spoken of. */
 function goingOn(reading: Reading): Reading {

@@ -200,6 +200,11 @@ export const SO_FAR = wordSet(
 /** How one of us is, beside which no deed is told. */
 export const IS_OR_FEELS = wordSet("am was im were feel felt decided thought");
 
+/** How a piece or a part of it is, or what became of that part. */
+export const IS_OR_WENT = wordSet(
+  "is was are were isnt wasnt arent werent its has had broke broken cracked snapped split came_off came fell fell_off gave_out gave went popped rattles sticks stuck wobbles leaks looked looks",
+);
+
 /** Behind these the same goes on. */
 export const AND_THEN = wordSet("and & then");
 
