@@ -4,11 +4,13 @@ import { earmarked } from "../../books/month.ts";
 import { pieceLabel, profitOf } from "../../books/piece.ts";
 import { type Cents, show } from "../../money.ts";
 import type { Reading } from "../../notes/reading.ts";
+import { saysAny } from "../../notes/words/words.ts";
 import type { Ask, Choice, Desk } from "../decision.ts";
 
 /* "sent the profit to the loan", "throw it on the loan": how much that is, the books know. */
 
 const ALL: readonly string[] = ["all", "all of it", "everything", "it all", "what is due", "whats due"];
+const SAYS_ALL: ReadonlySet<string> = new Set(ALL);
 const PROFIT: readonly string[] = ["profit", "the profit", "its profit", "just the profit"];
 
 /** The question for what was sent to a loan, with the profit of the newest sale and what is due to the loan on buttons. */
@@ -24,10 +26,9 @@ export function withProceeds(ask: Ask, reading: Reading, { books, today }: Omit<
       ? [{ label, words: [...words], effect: { kind: "settle", change: { amount, missing } } }]
       : [];
   const of = sold.length === 1 ? pieceLabel(sold[0]!) : "the last sale";
-  const choices = [
-    ...(profit === due ? [] : settle(`${show(profit)}, profit of ${of}`, profit, PROFIT)),
-    ...settle(`${show(due)}, all that is due`, due, profit === due ? [...ALL, ...PROFIT] : ALL),
-  ];
+  const all = settle(`${show(due)}, all that is due`, due, profit === due ? [...ALL, ...PROFIT] : ALL);
+  const its = profit === due ? [] : settle(`${show(profit)}, profit of ${of}`, profit, PROFIT);
+  const choices = saysAny(reading.text, SAYS_ALL) ? [...all, ...its] : [...its, ...all];
   return { ...ask, choices: [...choices, ...ask.choices] };
 }
 

@@ -7,6 +7,7 @@ import { HINTS } from "../tokens/sign-bits.ts";
 import { NO_ROLES } from "../tokens/token.ts";
 import { bears, language } from "../verbs.ts";
 import { NEAR_AMOUNT, PLANS, WISHES } from "../words/doubts.ts";
+import { VISITED } from "../words/hedges.ts";
 import { AND, INTERJECTIONS, THEY } from "../words/links.ts";
 import { ASKS_FOR } from "../words/money.ts";
 import { NEARLY } from "../words/replies.ts";
@@ -62,10 +63,15 @@ export function hedgeTrouble(clause: Clause, kind?: Kind): Trouble | null {
     // "offered 100 for the desk. declined": it is known what became of it.
     if (hedge === "offer" && tokens.some(({ roles }) => isTurned(roles) && roles.hedge === "denial"))
       return { kind: "denial" };
+    // "guy came to look at the hutch, didn't buy": they have been.
+    if (hedge === "appointment" && tokens.some(({ text }) => VISITED.has(text)) && tokens.some(isDenied))
+      return { kind: "denial" };
     return { kind: hedge === "vague" ? "vagueAmount" : hedge };
   }
   return null;
 }
+
+const isDenied = ({ roles }: Tok): boolean => roles.hedge === "denial";
 
 /** "desk done, asking 120 for it": nobody else who asks stands before it, or pays. */
 function isOurAsking({ tokens, signs }: Clause, at: number): boolean {

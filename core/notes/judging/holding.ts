@@ -127,7 +127,7 @@ function nameFirst(fields: ReadingFields["hold"], clause: Clause): void {
   if (fields.buyer !== undefined) return;
   const name = clause.tokens.find(
     (token, at) =>
-      token.unknown === true &&
+      (token.unknown === true || (token.roles.person && !NOBODY_NAMED.has(token.text))) &&
       !token.claimed &&
       token.kind === "word" &&
       WANTS.test(clause.tokens[at + 1]?.text ?? ""),

@@ -22,6 +22,8 @@ export const PARTS = rowsOf<OwnerEffect>({
   "labor: finished the top of the desk 1h": "<~finish> <art>? [<part> <part>?] of|on <art>? <piece>",
   "word: reupholstered the bench seat myself, 3 hrs":
     "<labor> up|down|out|off? <art>? <piece> [<part> <part>?] !$ … <time>",
+  "word: put it in myself, 45 min":
+    "^ i|we? [put|got|fitted|hung|set|cut|hooked|wired|screwed it|them|that|those|this|the_new_one in|on|up|back|together|down|out? myself|by_hand|ourselves|by_myself] ,|-|in|took|for* <time>",
   "labor: finished the desk legs": "<~finish> <art>? <piece> [<workpart>] !$",
   "part: bought desk drawer 12": "[<piece> <part> <part>?] !<piece>|<~finish>",
   "word: stripped the top of the desk, 2h": "<labor> <art>? [<part> <part>? of|on <art>?] <piece>",

@@ -7,7 +7,7 @@ import type { Mention } from "../reading.ts";
 import { centsIn } from "../slots/money.ts";
 import { bears, language } from "../verbs.ts";
 import { ALL_OF_THEM, AND, BEFORE_TOPIC, SUMS_UP } from "../words/links.ts";
-import { FOR_NOTHING } from "../words/money.ts";
+import { FOR_NOTHING, FEES as SALE_FEES } from "../words/money.ts";
 import { BUYERS_SAID } from "../words/names.ts";
 import { THROWS } from "../words/verbs.ts";
 import { withDayAhead } from "./days-ahead.ts";
@@ -25,11 +25,28 @@ export const TAKINGS: readonly ((drafts: readonly Draft[]) => readonly Draft[])[
   withPriceLater,
   withValueLater,
   withOneSum,
+  withFee,
   withTimeLater,
   withNeed,
   withTimeAlone,
   withDayAhead,
 ];
+
+/** "someone bought the hutch! 220, paid with card, fee 6.38": what the sale told right before cost. */
+function withFee(drafts: readonly Draft[]): readonly Draft[] {
+  const at = drafts.findIndex(
+    ({ kind, trouble, fields }) => kind === "spend" && !trouble && isFeeAlone(fields),
+  );
+  const before = at > 0 ? drafts[at - 1]! : undefined;
+  const sales = before ? [before, ...before.could].filter(({ kind }) => kind === "sell") : [];
+  if (sales.length === 0 || sales.some(({ fields }) => fields["fee"] !== undefined || !fields["price"]))
+    return drafts;
+  for (const sale of sales) sale.fields["fee"] = drafts[at]!.fields["amount"];
+  return drafts.filter((_, place) => place !== at);
+}
+
+const isFeeAlone = ({ category, pieces, what }: Draft["fields"]): boolean =>
+  category === "fees" && pieces === undefined && SALE_FEES.has(String(what));
 
 /** "undo, mirror still needs glue": why something is taken back is no note. */
 function withoutReasonOfUndo(drafts: readonly Draft[]): readonly Draft[] {

@@ -1,4 +1,4 @@
-import { phrases } from "./words.ts";
+import { phrases, wordSet } from "./words.ts";
 
 /** Why words make a note no fact. */
 export type Hedge =
@@ -87,3 +87,8 @@ export const VAGUE_TIMES: readonly string[] = phrases(`
   earlier_this_week earlier_this_month next_week next_month next_year next_weekend end_of_month
   end_of_the_month end_of_week end_of_the_week sometime days_ago weeks_ago months_ago
 `);
+
+/** Somebody has been here already. */
+export const VISITED = wordSet(
+  "came came_by came_over came_in came_out looked stopped_by showed_up turned_up swung_by",
+);
