@@ -2,6 +2,7 @@ import type { Books, Piece } from "../books/books.ts";
 import { type Fact, newPiecesOf } from "../books/facts.ts";
 import type { Desk } from "../decide/decision.ts";
 import type { Cents } from "../money.ts";
+import { HOURS_MAX } from "../notes/mends/mended.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
 import { isNearSpelling } from "../notes/tokens/spelling.ts";
 import { bears } from "../notes/verbs.ts";
@@ -9,32 +10,62 @@ import { PLACES } from "../notes/words/pieces.ts";
 import type { MendOf } from "./fields.ts";
 import type { Past } from "./past.ts";
 
-/** Those whose amount is the piece's own: "the vanity was 40" is no cost that was put into it. */
+const isItsOwn = ({ kind }: Fact): boolean =>
+  bears(kind as Reading["kind"], "standing pieces") || kind === "buy";
+
+/**
+ * Those whose amount is the piece's own: "the vanity was 40" is no cost that was put into it. The newest cost or time of today
+ * is meant as well, where what it should be (`now`) is by far nearer to it: "the armchair was 65" behind 60 for its cloth.
+ */
 export function ofItsOwn(
   facts: readonly Fact[],
   { kind, what, amount, fact, back }: MendOf,
+  now?: Cents,
+  past?: Past,
 ): readonly Fact[] {
   if (kind ?? what ?? amount ?? fact ?? back) return facts;
-  const own = facts.filter(
-    (each) => bears(each.kind as Reading["kind"], "standing pieces") || each.kind === "buy",
-  );
+  const own = facts.filter(isItsOwn);
+  const [first] = facts;
+  const isNearest =
+    first && now && past?.isToday(first) && own.every((other) => off(first, now) < NEARER * off(other, now));
+  if (isNearest && !own.includes(first)) return [first, ...own];
   return own.length > 0 ? own : facts;
 }
 
 /** How much nearer the newest amount has to be than any other. */
 const NEARER = 0.6;
 
+/** How far a fact's amount, its hours or minutes, or its miles are from what is said. */
+function off({ kind, amount, data }: Fact, now: Cents): number {
+  const measure =
+    kind === "work"
+      ? (data.minutes ?? 0) / (now < HOURS_MAX ? 60 : 1)
+      : kind === "drive"
+        ? Number(data.miles)
+        : 0;
+  return Math.abs(Math.log((amount || measure * 100 || 1) / now));
+}
+
 /**
  * "sorry, the desk was 100" behind its sale for 110: of its purchase, its listing and its sale the one noted last, where that
- * is by far the nearest as well. Of several of one kind it is asked.
+ * is by far the nearest as well; of a cost where it is pointed at ("the armchair one was 65"). Of several of one kind it is asked.
  */
-export function likeliest(facts: readonly Fact[], amount: Cents | undefined, past: Past): readonly Fact[] {
+export function likeliest(
+  facts: readonly Fact[],
+  amount: Cents | undefined,
+  past: Past,
+  text = "",
+): readonly Fact[] {
   const [first, ...others] = facts;
   if (!first || !amount || !past.isToday(first)) return facts;
-  const off = (fact: Fact): number => Math.abs(Math.log((fact.amount || 1) / amount));
-  const isLikelier = (other: Fact): boolean => other.kind !== first.kind && off(first) < NEARER * off(other);
+  if (first.kind === "spend" && others.length > 0 && !ONE_OF_THEM.test(text)) return facts;
+  const isLikelier = (other: Fact): boolean =>
+    other.kind !== first.kind && off(first, amount) < NEARER * off(other, amount);
   return others.every(isLikelier) ? [first] : facts;
 }
+
+/** "the armchair one was 65": the note, and not the piece. */
+const ONE_OF_THEM = /\w one (?:was|is|came|should)\b/i;
 
 /**
  * The standing facts that fit, the one recorded last first, without those of profit sent. They are put in order at the

@@ -52,7 +52,10 @@ export function decideMend(said: MendReading, desk: Desk): Decision {
   const isBought = named.length === 0 && of.kind === "sell" && to.method !== undefined;
   const meant = isBought ? factsMeant({ ...of, kind: "buy" }, desk, past) : named;
   const able = removed ? meant : meant.filter(({ kind }) => canMend(kind, to));
-  const fitting = to.amount === undefined ? able : likeliest(ofItsOwn(able, of), to.amount, past);
+  const fitting =
+    to.amount === undefined
+      ? able
+      : likeliest(ofItsOwn(able, of, to.amount, past), to.amount, past, reading.text);
   const [only, ...others] = fitting;
   if (!only) {
     const told = meant.length === 0 ? (asNewDrive(reading) ?? asNewPiece(reading)) : null;

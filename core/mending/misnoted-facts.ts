@@ -2,7 +2,7 @@ import type { Piece } from "../books/books.ts";
 import type { Fact } from "../books/facts.ts";
 import type { Desk } from "../decide/decision.ts";
 import type { Cents } from "../money.ts";
-import { inMeasure, nameOf } from "../notes/mends/mended.ts";
+import { HOURS_MAX, inMeasure, nameOf } from "../notes/mends/mended.ts";
 import type { Misnoted } from "../notes/misnoted/misnoted-said.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
 import { bears } from "../notes/verbs.ts";
@@ -44,6 +44,8 @@ export function correctedBy(said: Misnoted, desk: Looking, past: Past, isWhole: 
   const own = ofItsOwn(
     exact.map(({ fact }) => fact),
     ofNothing(said),
+    said.now.amount,
+    past,
   );
   // "make that 3 on the wardrobe" behind hours on it: so many, as likely as its price.
   const isMeasure = ({ kind, root }: Fact): boolean =>
@@ -66,9 +68,6 @@ function withMethod(found: Found[]): Found[] {
   const said = found.filter(({ fact, to }) => to!.method !== undefined && "method" in fact.data);
   return said.length > 0 ? said : found;
 }
-
-/** A bare number below this is rather of hours than of money. */
-const HOURS_MAX = 10_00;
 
 const ofNothing = ({ kinds, what, old }: Misnoted) => ({
   ...(kinds[0] ? { kind: kinds[0] } : {}),

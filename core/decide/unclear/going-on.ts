@@ -5,6 +5,7 @@ import { listPriceOf } from "../../books/shares.ts";
 import { isOfWhat } from "../../mending/meant.ts";
 import { mendOfNewest, mendOfRestated } from "../../mending/newest.ts";
 import { amountText, type Cents } from "../../money.ts";
+import { HOURS_MAX } from "../../notes/mends/mended.ts";
 import type { Again, Back, Mention, Reading } from "../../notes/reading.ts";
 import { eitherOf } from "../../notes/unclear.ts";
 import { type AnyGrammar, language } from "../../notes/verbs.ts";
@@ -221,7 +222,6 @@ function saidIn(
 /** A bare number in the unit in which the time before it was told. */
 const inUnitOf = (minutes: number, amount: Cents): number =>
   Math.round((amount / 100) * (minutes % 60 === 0 && amount < HOURS_MAX ? 60 : 1));
-const HOURS_MAX = 10_00;
 
 /** So many of the same name; null where they go by several. */
 function alike(numbers: readonly number[], count: number, books: Books): Mention[] | null {

@@ -239,7 +239,7 @@ function takePieceTo(token: Tok, before: string, { of, to }: Side): void {
 }
 
 /** A bare number of a work below this is of hours. */
-const HOURS_MAX = 10_00;
+export const HOURS_MAX = 10_00;
 
 /** "the drive was 31 not 13", "hours on the desk should be 2": no money is told of a drive or a work. */
 export function inMeasure({ of, to }: Mend): void {
