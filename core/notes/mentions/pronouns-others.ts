@@ -4,7 +4,7 @@ import { ARTICLES } from "../words/filler.ts";
 import { AND, BEFORE_PRICE } from "../words/links.ts";
 import { ANOTHER, AS_WELL, BE, FOR_ALL, GONE, MORE, ONE, ONTO, PAIRS, POINTS_OUT } from "../words/pieces.ts";
 import { countOf } from "./counts.ts";
-import { type Found, isOfStanding, isToldOf } from "./pronouns-told.ts";
+import { type Found, isOfStanding, isToldOf, verbAt } from "./pronouns-told.ts";
 
 /* Those that are left of the ones spoken of: "the other one", "the last two", "the rest of the stools". */
 
@@ -26,7 +26,7 @@ export function others(tokens: readonly Tok[], at: number): Found | null {
   const count = countOf(next);
   const isFirst = at === 0 || tokens[at - 1]!.kind === "mark";
   const isCount = count !== null && count > 1 && count <= OTHERS_MAX && (from > at || isFirst);
-  const behind = tokens[from + 2];
+  const behind = verbAt(tokens, from + 2);
   // "sold one chair 35 and promised the other two to his sister"
   const isPromised = tokens[at - 1]?.text === "promised";
   const isCounted =
@@ -132,10 +132,10 @@ function lastOnes(tokens: readonly Tok[], at: number): Found | null {
   const opens = isFirst || tokens[at - 1]!.kind === "mark" || AND.has(tokens[at - 1]!.text);
   const isTold = (token: Tok | undefined) =>
     opens && token !== undefined && (isOfStanding(token) || BE.has(token.text) || GONE.has(token.text));
-  if (word === "rest" && isTold(next)) return { mention: { other: true, plural: true }, to: start + 1 };
+  if (word === "rest" && isTold(verbAt(tokens, start + 1))) return { mention: { other: true, plural: true }, to: start + 1 };
   if ((word !== "last" && word !== "remaining" && word !== "other") || !next) return null;
   const count = ONE.has(next.text) ? 1 : countOf(next);
-  const behind = tokens[start + 2];
+  const behind = verbAt(tokens, start + 2);
   // "last ones are done", but "last one's done"
   if (next.text === "ones" && BE.has(behind?.text ?? "") && opens)
     return { mention: { other: true, plural: true }, to: start + 2 };

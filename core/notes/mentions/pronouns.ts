@@ -6,7 +6,9 @@ import { bears } from "../verbs.ts";
 import { ARTICLES } from "../words/filler.ts";
 import { AND } from "../words/links.ts";
 import {
+  AS_BEFORE,
   AS_ONE,
+  BE,
   EACH_ONE,
   FOR_ALL,
   KEPT_FOR,
@@ -17,6 +19,7 @@ import {
   PIECES,
   PLACES,
   POINTS_OUT,
+  SAME_PIECE,
   SEVERAL,
   STANDS_FOR_TRADED,
   THAT_ONE,
@@ -27,7 +30,7 @@ import {
 } from "../words/pieces.ts";
 import { countOf } from "./counts.ts";
 import { others, restOf } from "./pronouns-others.ts";
-import { type Found, isHeadOf, isOfStanding, isPriced, isToldOf } from "./pronouns-told.ts";
+import { type Found, isHeadOf, isOfStanding, isPriced, isToldOf, verbAt } from "./pronouns-told.ts";
 
 /*
  * Pieces told without their noun: "4 of them", "both", "the other one", "the white one". Which they are is for the
@@ -53,6 +56,7 @@ export function withPronouns(tokens: Tok[]): Tok[] {
       others(tokens, at) ??
       placed(tokens, at) ??
       eachOf(tokens, at) ??
+      theSame(tokens, at) ??
       described(tokens, at);
     const last = found && tokens[found.to - 1]!;
     const before = found && ledBy(joined, tokens, at);
@@ -170,6 +174,18 @@ function isPairBefore(tokens: readonly Tok[], at: number): boolean {
   return AND.has(tokens[joint]?.text ?? "") && tokens[joint - 1]?.kind === "piece";
 }
 
+/** "sandpaper too, 4.50, same piece", "glue 6 for that same one": the one spoken of. */
+function theSame(tokens: readonly Tok[], at: number): Found | null {
+  const from = POINTS_OUT.has(tokens[at]!.text) ? at + 1 : at;
+  const before = tokens[at - 1];
+  if (tokens[from]?.text !== "same" || !SAME_PIECE.has(tokens[from + 1]?.text ?? "")) return null;
+  const next = tokens[from + 2];
+  const isEnd = next === undefined || next.kind === "mark" || AS_BEFORE.has(next.text);
+  const isOf = before !== undefined && (before.kind === "mark" || FOR_ALL.has(before.text)) && isEnd;
+  const isTold = before === undefined && next !== undefined && (isOfStanding(next) || BE.has(next.text));
+  return isOf || isTold ? { mention: { it: true }, to: from + 2 } : null;
+}
+
 /** "sold both 110", "wax 8 for both", "they both sold 58": nothing that they are behind it. */
 function both(tokens: readonly Tok[], at: number): Found | null {
   const mention: Mention = { it: true, count: 2 };
@@ -181,7 +197,7 @@ function both(tokens: readonly Tok[], at: number): Found | null {
   // "did both pieces"
   const from = tokens[word]!.text === "both" && PIECES.has(tokens[word + 1]?.text ?? "") ? word + 1 : word;
   const next = tokens[from + 1];
-  const isVerb = next?.roles.heads?.some(({ kind }) => bears(kind, "standing pieces")) === true;
+  const isVerb = verbAt(tokens, from + 1)?.roles.heads?.some(({ kind }) => bears(kind, "standing pieces")) === true;
   // "dresser and desk both done": of those two.
   if (tokens[at]!.text === "both" && isPairBefore(tokens, at)) return null;
   const isTold = (token: Tok | undefined): boolean => token !== undefined && isOfStanding(token);

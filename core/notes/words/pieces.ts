@@ -95,7 +95,7 @@ export const POINTS_OUT = wordSet("the that my");
 /** Behind them "the rest" is money. */
 export const PAID_WORDS = wordSet("paid pays got sent collected owes gave took brought received");
 /** Words by which pieces are told without their noun. */
-const REFERS = wordSet("both all other others another another_one one_more rest last remaining");
+const REFERS = wordSet("same both all other others another another_one one_more rest last remaining");
 
 /** One more of those spoken of. */
 export const ANOTHER = wordSet("another another_one one_more");
@@ -168,6 +168,10 @@ export const LIKE_IT = wordSet(
 
 /** Between the first number and the last: "1 through 3". */
 export const THROUGH = wordSet("through thru");
+
+/** Behind "same": "sandpaper too, 4.50, same piece". */
+export const SAME_PIECE = wordSet("one piece project job item");
+export const AS_BEFORE = wordSet("as");
 
 /** Where more money goes. */
 export const ONTO = wordSet("on to at toward towards into off");
