@@ -132,7 +132,8 @@ function lastOnes(tokens: readonly Tok[], at: number): Found | null {
   const opens = isFirst || tokens[at - 1]!.kind === "mark" || AND.has(tokens[at - 1]!.text);
   const isTold = (token: Tok | undefined) =>
     opens && token !== undefined && (isOfStanding(token) || BE.has(token.text) || GONE.has(token.text));
-  if (word === "rest" && isTold(verbAt(tokens, start + 1))) return { mention: { other: true, plural: true }, to: start + 1 };
+  if (word === "rest" && isTold(verbAt(tokens, start + 1)))
+    return { mention: { other: true, plural: true }, to: start + 1 };
   if ((word !== "last" && word !== "remaining" && word !== "other") || !next) return null;
   const count = ONE.has(next.text) ? 1 : countOf(next);
   const behind = verbAt(tokens, start + 2);

@@ -197,7 +197,8 @@ function both(tokens: readonly Tok[], at: number): Found | null {
   // "did both pieces"
   const from = tokens[word]!.text === "both" && PIECES.has(tokens[word + 1]?.text ?? "") ? word + 1 : word;
   const next = tokens[from + 1];
-  const isVerb = verbAt(tokens, from + 1)?.roles.heads?.some(({ kind }) => bears(kind, "standing pieces")) === true;
+  const isVerb =
+    verbAt(tokens, from + 1)?.roles.heads?.some(({ kind }) => bears(kind, "standing pieces")) === true;
   // "dresser and desk both done": of those two.
   if (tokens[at]!.text === "both" && isPairBefore(tokens, at)) return null;
   const isTold = (token: Tok | undefined): boolean => token !== undefined && isOfStanding(token);
