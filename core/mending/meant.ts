@@ -6,6 +6,7 @@ import { HOURS_MAX } from "../notes/mends/mended.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
 import { isNearSpelling } from "../notes/tokens/spelling.ts";
 import { bears } from "../notes/verbs.ts";
+import { THE_NOTE } from "../notes/words/mending.ts";
 import { PLACES } from "../notes/words/pieces.ts";
 import type { MendOf } from "./fields.ts";
 import type { Past } from "./past.ts";
@@ -58,14 +59,11 @@ export function likeliest(
 ): readonly Fact[] {
   const [first, ...others] = facts;
   if (!first || !amount || !past.isToday(first)) return facts;
-  if (first.kind === "spend" && others.length > 0 && !ONE_OF_THEM.test(text)) return facts;
+  if (first.kind === "spend" && others.length > 0 && !THE_NOTE.test(text)) return facts;
   const isLikelier = (other: Fact): boolean =>
     other.kind !== first.kind && off(first, amount) < NEARER * off(other, amount);
   return others.every(isLikelier) ? [first] : facts;
 }
-
-/** "the armchair one was 65": the note, and not the piece. */
-const ONE_OF_THEM = /\w one (?:was|is|came|should)\b/i;
 
 /**
  * The standing facts that fit, the one recorded last first, without those of profit sent. They are put in order at the

@@ -116,7 +116,7 @@ export const retire = defineVerb({
         means: { how: "kept" },
       },
       {
-        say: ["gave … the", "gave my", "gave our"],
+        say: "gave … the",
         with: ["piece", "person"],
         without: ["number", "supply", "labor"],
         means: { how: "given" },

@@ -42,8 +42,7 @@ export function talkedOf(said: Reading, desk: Omit<Desk, "confirmed">, deciding:
   if (!numbers || numbers.length === 0) return reading;
   if (reading.one && !isOnePiece(numbers, desk.books)) return reading;
   // "hold that too" behind a hold is of another.
-  const isAlso =
-    bears(reading.kind, "standing pieces") && !desk.talk?.replied && saysAny(reading.text, ALSO_SAID);
+  const isAlso = !bears(reading.kind, "at work") && !desk.talk?.replied && saysAny(reading.text, ALSO_SAID);
   if (isAlso && numbers.every((number) => isToldOf({ number }, reading, desk.books))) return reading;
   // "sold them together 90" after one piece means others too.
   if (numbers.length === 1 && (reading.each || saysSeveral(reading))) return reading;

@@ -26,7 +26,7 @@ export function others(tokens: readonly Tok[], at: number): Found | null {
   const count = countOf(next);
   const isFirst = at === 0 || tokens[at - 1]!.kind === "mark";
   const isCount = count !== null && count > 1 && count <= OTHERS_MAX && (from > at || isFirst);
-  const behind = verbAt(tokens, from + 2);
+  const behind = at === 0 ? verbAt(tokens, from + 2) : tokens[from + 2];
   // "sold one chair 35 and promised the other two to his sister"
   const isPromised = tokens[at - 1]?.text === "promised";
   const isCounted =

@@ -227,3 +227,6 @@ export const CHANGES_LETTER =
 
 /** Behind these a note is meant, and nothing that is screwed on. */
 export const OF_BOOKS = wordSet("delete cancel undo note entry record books typed logged");
+
+/** "the armchair one was 65": the note, and not the piece. */
+export const THE_NOTE = /\w one (?:was|is|came|should)\b/i;
