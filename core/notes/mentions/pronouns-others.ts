@@ -136,7 +136,7 @@ function lastOnes(tokens: readonly Tok[], at: number): Found | null {
     return { mention: { other: true, plural: true }, to: start + 1 };
   if ((word !== "last" && word !== "remaining" && word !== "other") || !next) return null;
   const count = ONE.has(next.text) ? 1 : countOf(next);
-  const behind = verbAt(tokens, start + 2);
+  const behind = word !== "other" || at === 0 ? verbAt(tokens, start + 2) : tokens[start + 2];
   // "last ones are done", but "last one's done"
   if (next.text === "ones" && BE.has(behind?.text ?? "") && opens)
     return { mention: { other: true, plural: true }, to: start + 2 };
