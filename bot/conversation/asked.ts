@@ -99,7 +99,7 @@ export function answerAsked(
   // Most messages are whole notes: they cost no look at the questions.
   const asksOfNames = opensWithAsking(text) && readings.some(renames);
   if (!readings.every((reading) => mayAsk(reading) || (asksOfNames && renames(reading)))) return false;
-  const answered = answer(text, questionDesk(turn, replyRoot));
+  const answered = told ?? answer(text, questionDesk(turn, replyRoot));
   // "22": what the number is for is asked as of any note, with the piece of that number beside it.
   if (!sounds && isNumber(text)) showBeside(turn, answered);
   // Words that ask by the way, and of which the books know nothing, are rather a note.

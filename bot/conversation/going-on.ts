@@ -12,7 +12,7 @@ import { ofBouncedCheck, ofPastBuyer } from "../../core/mending/by-buyer.ts";
 import { mendOfGone } from "../../core/mending/mend.ts";
 import { isCorrection, ofMisnoted } from "../../core/mending/misnoted.ts";
 import type { Past } from "../../core/mending/past.ts";
-import { readMessage } from "../../core/notes/read.ts";
+import { readPart } from "../../core/notes/read.ts";
 import type { Reading } from "../../core/notes/reading.ts";
 import { couldOf } from "../../core/notes/unclear.ts";
 import { lastQuestion } from "./last-question.ts";
@@ -32,7 +32,7 @@ export function talkingDesk(turn: Turn, replyRoot: number | undefined): TalkingD
 /** What a message means by what was said before it, by the message replied to, and by the sums on the books. */
 export function goneOn(text: string, readings: readonly Reading[], desk: TalkingDesk): readonly Reading[] {
   const on = fromBefore(text, readings, desk);
-  const read = (rest: string) => fromBefore(rest, readMessage(rest, desk.today), desk);
+  const read = (rest: string) => fromBefore(rest, readPart(rest, desk.today), desk);
   return besideKnown(text, on, desk, read) ?? on;
 }
 

@@ -7,7 +7,7 @@ import { type Cents, show } from "../money.ts";
 import { lexed } from "../notes/lexed.ts";
 import { mayCorrect, misnotedIn } from "../notes/misnoted/misnoted.ts";
 import { type Misnoted, raise } from "../notes/misnoted/misnoted-said.ts";
-import { readMessage } from "../notes/read.ts";
+import { readMessage, readPart } from "../notes/read.ts";
 import type { Reading, ReadingOf } from "../notes/reading.ts";
 import { partedIn } from "../notes/settling.ts";
 import { anyOf, couldOf, eitherOf, isFor, isRefused, tellsNoFact, whyOf } from "../notes/unclear.ts";
@@ -45,7 +45,7 @@ export function ofMisnoted(text: string, readings: readonly Reading[], desk: Loo
   const mayHaveParts = isMarked || NAMES_OLD.test(text) || (text.match(NUMBERS_SAID)?.length ?? 0) > 1;
   if (whole?.isSure || !mayHaveParts) return whole;
   const alone = (part: string): Corrected | null => {
-    const read = readMessage(part, today);
+    const read = readPart(part, today);
     if (read.length > 0 && read.every((reading) => isCorrection(reading, desk)))
       return { readings: read, isSure: true };
     const isDoubted = read.length === 1 && couldOf(read[0]).some((each) => isCorrection(each, desk));

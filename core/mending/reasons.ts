@@ -4,7 +4,7 @@ import type { Cents } from "../money.ts";
 import { MEASURED } from "../notes/alternatives/held.ts";
 import type { Tok } from "../notes/clause.ts";
 import { lexed } from "../notes/lexed.ts";
-import { readMessage } from "../notes/read.ts";
+import { readPart } from "../notes/read.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
 import { centsIn } from "../notes/slots/money.ts";
 import { anyOf, isWholeNote } from "../notes/unclear.ts";
@@ -22,7 +22,7 @@ import type { LookingBack } from "./misnoted-facts.ts";
 
 /** What a message corrects, and whether it can be nothing else. */
 export interface Corrected {
-  readings: Reading[];
+  readings: readonly Reading[];
   isSure: boolean;
 }
 
@@ -138,7 +138,7 @@ function isReason(part: string, changes: readonly Change[], { books, today, isMa
     if (token.kind === "piece" && !isOfIt(token.mention!) && !saysAny(part, RIGHT_AS_IS)) return false;
   }
   const isOut = changes.every(({ isOut }) => isOut);
-  return readMessage(part, today).every(
+  return readPart(part, today).every(
     (reading) =>
       // "bought bench for 15, it was on sale from 30": the first tells a fact of its own.
       (isMarked || !isWholeNote(reading) || bears(reading.kind, "corrects")) &&

@@ -24,6 +24,21 @@ export function readMessage(text: string, today: Day): Reading[] {
     : allAtOnce(readingMessage(text, today));
 }
 
+/** Parts of late: several look at the same parts of one message. */
+const known = new Map<string, readonly Reading[]>();
+const KNOWN_MAX = 32;
+
+/** What a part of a message says, for whoever looks at one part after another. */
+export function readPart(part: string, today: Day): readonly Reading[] {
+  const key = `${today} ${part}`;
+  const before = known.get(key);
+  if (before) return before;
+  if (known.size >= KNOWN_MAX) known.clear();
+  const readings = readMessage(part, today);
+  known.set(key, readings);
+  return readings;
+}
+
 const isOneLine = (text: string): boolean => !text.includes("\n") && !text.includes("\r");
 
 /** The same, a line at each step. */

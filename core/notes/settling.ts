@@ -4,7 +4,7 @@ import type { Tok } from "./clause.ts";
 import { lexed } from "./lexed.ts";
 import { passingIn, saysNothing } from "./passed-over/passing.ts";
 import { comingDay, pastDay } from "./quantities/days.ts";
-import { readMessage } from "./read.ts";
+import { readPart } from "./read.ts";
 import type { Mention, Reading } from "./reading.ts";
 import { settlings } from "./rows/settling.ts";
 import { centsIn } from "./slots/money.ts";
@@ -49,7 +49,7 @@ export interface Told {
 export interface Settling {
   told: Told;
   text: string;
-  after: Reading[];
+  after: readonly Reading[];
 }
 
 const LENGTH_MAX = 120;
@@ -106,9 +106,9 @@ function calledElse(name: string, names: readonly string[]): string[] {
 }
 
 /** Where whole notes stand behind a joint of a message: what is said before, and those notes. */
-export function partedIn(text: string, today: Day): { said: string; after: Reading[] }[] {
+export function partedIn(text: string, today: Day): { said: string; after: readonly Reading[] }[] {
   return [...text.matchAll(JOINT)].reverse().flatMap(({ 0: joint, index }) => {
-    const after = readMessage(text.slice(index + joint.length), today);
+    const after = readPart(text.slice(index + joint.length), today);
     return after.length > 0 && after.every(isWhole) ? [{ said: text.slice(0, index), after }] : [];
   });
 }
@@ -266,7 +266,7 @@ export function homeIn<L extends Lent>(
   text: string,
   lentOut: () => readonly L[],
   today: Day,
-): { back: L; text: string; after: Reading[] } | null {
+): { back: L; text: string; after: readonly Reading[] } | null {
   // Nearly every message says none of these.
   const words = text.toLowerCase().split(/[^a-z]+/);
   if (!words.some((word) => COMES_HOME.has(word))) return null;
@@ -276,7 +276,7 @@ export function homeIn<L extends Lent>(
   if (whole) return { back: whole, text, after: [] };
   const back = first && next ? whichIsHome(first, lent) : null;
   if (!first || !next || !back) return null;
-  const after = readMessage(next, today);
+  const after = readPart(next, today);
   const isWhole = after.length > 0 && after.every(isWholeNote);
   return isWhole ? { back, text: first, after } : null;
 }

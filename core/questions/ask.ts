@@ -2,6 +2,7 @@ import { asksHelp, helpLines } from "../answers/help.ts";
 import { asksHandwork, helpPageFor, helpText } from "../answers/help-pages.ts";
 import { exampleQuestions } from "../answers/list.ts";
 import { emptyBooks } from "../books/fold.ts";
+import type { Button } from "../reply.ts";
 import { answerFact, answerNotes, answerYesNo } from "./answer-pieces.ts";
 import { answerQuery, headOf, OF_LOAN } from "./answer-query.ts";
 import { answerSuppose } from "./answer-suppose.ts";
@@ -145,17 +146,26 @@ export function warmQuestions(): void {
 
 /** A question that is not understood for a word or two: the same without them, to tap where that was enough. */
 function withNearest(answered: Answered, text: string, desk: Desk): Answered {
-  const shorter = answered
-    .words!.reduce((words, word) => words.replace(` ${word} `, " "), ` ${plainWords(text).join(" ")} `)
+  return {
+    ...answered,
+    // Looked for where it is shown: most messages that are no question are asked all the same.
+    get buttons() {
+      const button = nearestButton(answered.words!, text, desk);
+      return button ? [[button]] : answered.buttons;
+    },
+  };
+}
+
+function nearestButton(words: readonly string[], text: string, desk: Desk): Button | null {
+  const shorter = words
+    .reduce((rest, word) => rest.replace(` ${word} `, " "), ` ${plainWords(text).join(" ")} `)
     .trim()
     .replace(/ (?:for|on|in|from|to|of|by|at|with|since|during|the)$/, "");
   const nearest =
     shorter === "" || shorter === plainWords(text).join(" ") ? null : answerWords(shorter, desk);
-  const question = nearest?.understood && nearest.query ? questionOf(nearest.query) : null;
-  const button = nearest?.understood
-    ? (askingButton(headOf(nearest.text), question) ?? askingButton(headOf(nearest.text), shorter))
-    : null;
-  return button ? { ...answered, buttons: [[button]] } : answered;
+  if (!nearest?.understood) return null;
+  const question = nearest.query ? questionOf(nearest.query) : null;
+  return askingButton(headOf(nearest.text), question) ?? askingButton(headOf(nearest.text), shorter);
 }
 
 function readParts(text: string, desk: Desk): Parts {

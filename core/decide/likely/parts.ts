@@ -1,4 +1,4 @@
-import { readMessage } from "../../notes/read.ts";
+import { readPart } from "../../notes/read.ts";
 import type { Reading } from "../../notes/reading.ts";
 import { gathered } from "../../notes/second-look/gathered.ts";
 import { bears } from "../../notes/verbs.ts";
@@ -117,7 +117,7 @@ function tellsOne(
   desk: Omit<Desk, "confirmed">,
   deciding: Deciding,
 ): Standing | undefined {
-  const [note, ...others] = readMessage(part, desk.today);
+  const [note, ...others] = readPart(part, desk.today);
   const isNote = note !== undefined && others.length === 0 && note.kind !== "unclear" && !isAside(note);
   const plain = isNote ? standingOf([talkedOf(note, desk, deciding)], desk, deciding) : [];
   const likely = likelyOf(part, line, desk)
