@@ -257,6 +257,7 @@ function meantBy(matter: Matter, desk: Omit<Desk, "confirmed">): Matter {
       only.reading &&
       (soldAtAsking(only.reading, desk) ??
         refundedInFull(only.reading, desk) ??
+        soldUnnamed(only.reading, desk) ??
         talkedOf(only.reading, desk, deciding));
     return { ...matter, ...only, ...(whole ? { reading: whole } : {}) };
   }

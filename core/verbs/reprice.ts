@@ -139,6 +139,9 @@ export const reprice = defineVerb({
             ...phrases(
               "brought_…_down brought_…_down_from took_…_down_from knocked_…_down knocked_…_down_from",
             ),
+            "came down on",
+            "come down on",
+            "went down on",
             ...["come down to", "came down to", "gone down to"].flatMap((to) => [`${to} … on`, to]),
             ...phrases("made_…_price made_…_now made_price_of made_the_price_of put_…_price put_price_of"),
           ],

@@ -86,7 +86,7 @@ export const work = defineVerb({
       },
       {
         say: phrases(
-          "few_hours a_few_hours all_day all_morning all_afternoon all_night spent_all_day spent_the_morning spent_the_afternoon spent_the_evening spent_the_whole_day spent_my_morning spent_my_afternoon spent_my_day spent_all_morning spent_all_afternoon spent_the_day spent_hours hours_on whole_day",
+          "few_hours a_few_hours all_day all_morning all_afternoon all_night half_the_day spent_half_the_day spent_the_whole_morning spent_the_whole_afternoon spent_the_whole_evening spent_all_afternoon spent_all_evening spent_all_day spent_the_morning spent_the_afternoon spent_the_evening spent_the_whole_day spent_my_morning spent_my_afternoon spent_my_day spent_all_morning spent_all_afternoon spent_the_day spent_hours hours_on whole_day",
         ),
         with: ["piece"],
         without: ["number", "duration"],

@@ -3,6 +3,7 @@ import type { Books, Piece } from "../../books/books.ts";
 import { proceedsOf, statusOf } from "../../books/piece.ts";
 import { agreedPriceOf, listPriceOf } from "../../books/shares.ts";
 import { type Cents, show } from "../../money.ts";
+import { lexed } from "../../notes/lexed.ts";
 import { isSetName } from "../../notes/mentions/furniture.ts";
 import type { Mention, Reading } from "../../notes/reading.ts";
 import { CAME_OF_IT } from "../../notes/words/known-sums.ts";
@@ -29,10 +30,21 @@ const NEAR_MOST = 1.25;
 export function soldUnnamed(reading: Reading, desk: Omit<Desk, "confirmed">): Reading | null {
   if (reading.kind !== "sell" || !reading.missing?.includes("pieces") || reading.follows) return null;
   if (desk.talk?.replied) return null;
-  const pieces = theSet(reading.text, desk.books) ?? onlyListed(reading.price, desk);
+  const pieces =
+    ofItsBuyer(reading.buyer, desk.books) ??
+    theSet(reading.text, desk.books) ??
+    onlyListed(reading.price, desk);
   if (!pieces) return null;
   const missing = reading.missing.filter((field) => field !== "pieces");
   return { ...reading, pieces: byNumbers(pieces), missing };
+}
+
+/** "the desk lady paid full price": the desk. */
+function ofItsBuyer(buyer: string | undefined, books: Books): number[] | null {
+  const [token, who, ...others] = buyer === undefined ? [] : lexed(buyer);
+  if (token?.kind !== "piece" || !who || others.length > 0) return null;
+  const found = foundBy([token.mention!], books, listed);
+  return found?.length === 1 ? found : null;
 }
 
 /** "sold it at asking", "full price, cash": what the pieces are listed at. */

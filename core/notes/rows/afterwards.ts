@@ -2,7 +2,7 @@ import type { Hedge } from "../words/hedges.ts";
 import { TO_WORK } from "../words/labors.ts";
 import { rowsOf } from "./row.ts";
 
-/** What makes of a clause no fact yet, or none at all; "labor": only a part of the work is done; "word": nothing of it; "all but": all pieces but the one it names; "bought", "sold", "drove": a verb like that; "for": what follows is what it was for. */
+/** What makes of a clause no fact yet, or none at all; "labor": only a part of the work is done; "word": nothing of it; "all but": all pieces but the one it names; "bought", "sold", "drove", "refunded": a verb like that; "for": what follows is what it was for. */
 export type TurnEffect =
   | Hedge
   | "labor"
@@ -10,6 +10,7 @@ export type TurnEffect =
   | "bought"
   | "sold"
   | "drove"
+  | "refunded"
   | "fetch"
   | "for"
   | "all but"

@@ -117,7 +117,8 @@ function ofTurn(effect: TurnEffect, tokens: readonly Tok[], fired: Fired): Tok {
   // When it is fetched, in the word behind which a hold looks for its day.
   if (effect === "fetch") return joined(tokens, fired, PASSING, "pickup");
   if (effect === "sold both") return soldBoth(tokens, fired);
-  if (effect === "bought" || effect === "sold" || effect === "drove") return meaning(effect, tokens, fired);
+  if (effect === "bought" || effect === "sold" || effect === "drove" || effect === "refunded")
+    return meaning(effect, tokens, fired);
   if (effect === "all but") return allBut(tokens, fired);
   return joined(tokens, fired, effect === "labor" ? LABOR : turnedRoles({ hedge: effect }));
 }

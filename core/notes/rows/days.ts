@@ -29,6 +29,7 @@ const ROWS = rowsOf<DayEffect>({
     "[<sunsat>] faded|bleached|damaged|burned|burnt|worn|room|porch|tan|lamp|rotted|dried|roasted",
   "word: bought desk 40 it sat in a barn":
     "it|they|that|which|had|has|just|who|there [<sunsat> in|at|on|for|out|outside|there|around|under|by|all|down|here|unused|empty|through >]",
+  "word: sat with the stool for 35 minutes": "^ i|we|just? [<sunsat>] with|down|at|in|on|there|here",
   "word: bought desk 40, desk sat in a barn":
     "<piece> … [, <art>? <piece> <sunsat> in|at|out|outside|around|unused|there >]",
   "wide: sold desk 60 early may":

@@ -13,6 +13,7 @@ const FREE_AGAIN =
 export const DEALING = rowsOf<TurnEffect>({
   "sold: bench gone 62 fee 1.86":
     "<piece> [gone|is_gone|all_gone|left] at|for? $ <method>? ,|-|.|minus|less|and|with|after|a|<art>* $? fee|fees|commission",
+  "refunded: hutch had a split, 30 back to the man": "$ [back|went_back to] <art> <buyer>|<person>",
   "word: they backed out. wanted the 100 back so i gave em 80":
     "[wanted|wants|asked_for|asking_for|demanded|demanding <art>|his|her|their? $ back] so|and|,|but|.|;",
   "word: desk - 40 down - picking up sat":

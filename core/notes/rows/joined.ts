@@ -18,7 +18,7 @@ export const PASSING = rolesOf<Head>({ plain: true });
 
 /** "settled at 140 for the desk, he left 40": says a deposit, as no other word does. */
 export function meaning(
-  word: "deposit" | "bought" | "sold" | "listed" | "drove",
+  word: "deposit" | "bought" | "sold" | "listed" | "drove" | "refunded",
   tokens: readonly Tok[],
   fired: Pick<Fired, "from" | "to">,
 ): Tok {

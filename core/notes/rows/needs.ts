@@ -8,6 +8,11 @@ export const NEEDS = rowsOf<TurnEffect>({
   // What it lacked, before what was got for it.
   "word: it needs two new shelves, got boards for 31.40":
     "^ [it|they|<art>? <piece>? needs|needed|was_missing|is_missing|missing|lacked|could_use <art>|#? new|some|other|<trait>|<opinion>* <piece>|<part>|<supply> ,|so|and|.|-*] i|we? got|bought|picked_up|grabbed|found|ordered <art>|#|some? <trait>|<plain>* <supply> … $",
+  "word: 8 for a plant stand, needs paint":
+    "$ … [,|-|.|and|but|it|just|only|still|which|that* needs|need|wants|could_use <art>|some|lots|of|new|good|bit|lot|little* <supply>|<labor>|<part>|tlc|work|love <supply>|<labor>|<part>|and|,*] !$ ;",
+  "word: had to replace the seat of the stool, 9":
+    "[had_to|needed_to replace|redo] <art>? <trait>|<plain>|<opinion>* <supply>|<part>|<piece> … $",
+  "word: booth rent is 85, paid it": "<supply> is|was $ … ,|-|and|.* paid [it|that] ;",
   "word: the desk needed new handles, which cost me 24":
     "<supply>|<part> [,|-? which|they|those|these cost|costs|was|were|came_to|came_in_at|set|ran|are me|us|back|only|just|another*] $ ;",
   // No time passed at it, and no time of ours.

@@ -13,13 +13,15 @@ export const PART_DONE = rowsOf<TurnEffect>({
   "part: desk done for now": "<~finish> [for now|today|tonight|the_day|the_night]",
   "part: finishing dresser": "^ [finishing|finishing_up] <art>? <piece> !!<time>",
   "part: bench ready for paint": "<piece> is|are? [ready for|to <supply>|<labor>|<workpart>]",
+  "word: desk all set and ready to sell":
+    "<~finish> [and|,|-|so|now* ready to|for sell|list|go|sale|photos|pictures|market|post] ;",
   "part: desk is done with primer": "<piece> is|was|all? <~finish> [with <art>? <supply>|<workpart>|<labor>]",
   "word: started listing the desk":
     "[started|starting|began|start listing|selling|pricing|photographing|advertising|posting]",
   "other: tossed the back of the dresser":
     "<~retire>|tossed [<art>? back|front|<part> of|off|from <art>?] <piece>",
   "doubt: keeping the desk listed":
-    "<retire> <art>? <piece> [at|up|listed|posted|online|on|in <word>* <word>*]",
+    "<retire> <art>? <piece> [at|up|listed|posted|online|on|in !to <word>* <word>*]",
   "word: sold one chair from the set 20": "<sell> … <piece> [from|of|out_of the|a|our|my set|pair|lot|group]",
   // A part of the piece that was named before.
   "word: started on the dresser, stripped the top":

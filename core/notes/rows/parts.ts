@@ -24,6 +24,8 @@ export const PARTS = rowsOf<OwnerEffect>({
     "<labor> up|down|out|off? <art>? <piece> [<part> <part>?] !$ … <time>",
   "word: put it in myself, 45 min":
     "^ i|we? [put|got|fitted|hung|set|cut|hooked|wired|screwed it|them|that|those|this|the_new_one in|on|up|back|together|down|out? myself|by_hand|ourselves|by_myself] ,|-|in|took|for* <time>",
+  "word: filled the cracks on the desk, 25 min":
+    "<labor> [<art>|all|both? <trait>|<plain>|<opinion>? <blemish> on|in|of|from|out_of <art>?] <piece>",
   "labor: finished the desk legs": "<~finish> <art>? <piece> [<workpart>] !$",
   "part: bought desk drawer 12": "[<piece> <part> <part>?] !<piece>|<~finish>",
   "word: stripped the top of the desk, 2h": "<labor> <art>? [<part> <part>? of|on <art>?] <piece>",

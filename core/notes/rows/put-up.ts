@@ -14,6 +14,13 @@ export const PUT_UP = rowsOf<OwnerEffect>({
     "^ <piece> [s|is|are|went? up|live now|online|already|finally? ,|.|:|-] $ each|apiece|a_piece|for_each|firm|obo|or_best_offer|even|for_both|for_the_pair|total|cash?",
   "listed: offering the desk at 120":
     "^ [im|i_am|we_are|were|now|currently* offering] <art>? <piece> at|for|now* $ ;",
+  "listed: i am asking 140 for the desk": "^ [i|we am|are now? asking] $ for|on <art>? <piece>",
+  "listed: desk up on swapboard 125 obo":
+    "^ !!<sell>|<buy>|saw|seen <art>? <piece> [on|up|is|s|in|at|the|<site>|<new>|<place>*] ,|for|at|-* $ obo|or_best_offer|or_best|ono ;",
+  "listed: lets try 110 on the desk":
+    "^ so|ok|okay|well|now* [lets|let_us try|trying] $ for|on <art>? <piece> ;",
+  "word: ad for the desk is live, 135":
+    "^ [<art>? ad|ads|listing|post|listings for|of|on] <art>? <piece> is|are|s|went|now* live|up|online|out",
   "listed: desks up, i want 120 for it":
     "<piece> s|is|are|went? [up|posted|listed|online|live now|already? ,|.|-|and|! i|we|im want|wanting|ask] $ for|on? it|them? ;",
   "listed: its finished and online, 110":
@@ -29,7 +36,7 @@ export const PUT_UP = rowsOf<OwnerEffect>({
     "!!<~buy>|got|paid|cost [put|hung|stuck|taped|slapped|pinned|tied|clipped <art>|another? price_tag|tag|tags|sticker] on <art>? <piece> ,|at|for|of|-|:|saying $",
   "listed: hung the sign on the hutch, price tag says 210": `[put|hung|stuck|taped|slapped <art>|another? sign] on <art>? <piece> ,|-|and|.* <art>? price? ${TAG} says|reads|is|: $`,
   "listed: the hutch has a for sale sign on it, 220": `<piece> !!<~buy>|paid|cost [has <art>? for_sale|sale|price|fs? ${TAG} on? it|her?] … $`,
-  "listed: the sign on the hutch says 220": `^ !!<~buy>|got|paid|cost <art>? [price|sale|for_sale? ${TAG} on] <art>? <piece> says|reads $`,
+  "listed: the sign on the hutch says 220": `^ !!<~buy>|got|paid|cost <art>? [price|sale|for_sale|new|old? ${TAG} on] <art>? <piece> says|reads $`,
   "word: the sign on the hutch says 220": `${TAG} on? <art>? <piece>? [that|which|and|,* says|reads|said|saying] $`,
   "word: hung the sign on the hutch, price tag says 210": `${TAG} on <art>? <piece> ,|-|and|.* [<art>? price? ${TAG} says|reads|is|said|:] $`,
   "fee: ad for the desk cost me 8":

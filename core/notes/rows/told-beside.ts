@@ -43,6 +43,10 @@ export const TOLD_BESIDE = rowsOf<TurnEffect>({
     "<hold>|<sell>|<finish>|<list>|reserved|$ … [,|and|but|though|.|-|&* <art>|other|others? <piece>|one|ones|rest is|are|was|s|still|just|all|both* still|here|available|up|for_sale|listed|on_the_market|unsold|there|left|open|sitting_here|sitting|not_sold|around still|here|there|for_now|in_the_garage|in_the_shop|with_me|though|tho*] ;",
   "word: finished the desk, dresser is still 190":
     "<finish>|<list>|<reprice>|<hold> … [,|and|but|though|.|-* <art>? <piece> is|are|s|just* still|stays|stay|remains|remain up|listed|there|here|at|for|on|sitting|asking* $] ;",
+  "bought: my aunt sold me her sideboard for 60":
+    "^ [<ours> sold me|us her|his|their|this|that*] <art>? <piece>",
+  "bought: 8 for a plant stand":
+    "^ so|just|only* $ [for] a|an|another|this|some <piece> !!<sell>|<list>|<hold>",
   "drove: sold the desk 140 then delivered it 9 miles":
     "[delivered|brought|hauled|ran|carried|took|dropped|transported|moved] it|them|em|<piece> over|to|out|up|down|across|off|home|round|around|by|<art>|his|her|their|my|<person>|<new>|<kin>|place|house|apartment|shop|store|town* <miles>",
   "sold: ray has the cabinet now, 130": "^ [<new>|<person> has|have] <art>? <piece> now|already|as_of_today",
