@@ -36,7 +36,7 @@ export const PUT_UP = rowsOf<OwnerEffect>({
     "!!<~buy>|got|paid|cost [put|hung|stuck|taped|slapped|pinned|tied|clipped <art>|another? price_tag|tag|tags|sticker] on <art>? <piece> ,|at|for|of|-|:|saying $",
   "listed: hung the sign on the hutch, price tag says 210": `[put|hung|stuck|taped|slapped <art>|another? sign] on <art>? <piece> ,|-|and|.* <art>? price? ${TAG} says|reads|is|: $`,
   "listed: the hutch has a for sale sign on it, 220": `<piece> !!<~buy>|paid|cost [has <art>? for_sale|sale|price|fs? ${TAG} on? it|her?] … $`,
-  "listed: the sign on the hutch says 220": `^ !!<~buy>|got|paid|cost <art>? [price|sale|for_sale|new|old? ${TAG} on] <art>? <piece> says|reads $`,
+  "listed: the sign on the hutch says 220": `^ !!<~buy>|got|paid|cost <art>? [price|sale|for_sale|new? ${TAG} on] <art>? <piece> says|reads $`,
   "word: the sign on the hutch says 220": `${TAG} on? <art>? <piece>? [that|which|and|,* says|reads|said|saying] $`,
   "word: hung the sign on the hutch, price tag says 210": `${TAG} on <art>? <piece> ,|-|and|.* [<art>? price? ${TAG} says|reads|is|said|:] $`,
   "fee: ad for the desk cost me 8":
