@@ -3,6 +3,7 @@ import type { Clause, Tok } from "../clause.ts";
 import { claim } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import { pastDay } from "../quantities/days.ts";
+import type { Kind } from "../reading.ts";
 import { slots } from "../slots/slots.ts";
 import { HINTS } from "../tokens/sign-bits.ts";
 import type { AnyGrammar } from "../verbs.ts";
@@ -25,6 +26,12 @@ export function fillDay(made: Draft, grammar: AnyGrammar, clause: Clause): Troub
     return { kind: "whichDay" };
   }
   if (isDeadline(clause, first)) return { kind: "vagueTime" };
+  if (isUnderway(clause, first)) return { kind: "intention" };
+  // "sold it today, she paid monday": the first is the day of it.
+  if (saysToday(clause, first)) {
+    claim(first);
+    return null;
+  }
   if (second) claim(second);
   if (!grammar.bears.has("dated in passing") && isDayToCome(clause, first)) return { kind: "vagueTime" };
   claim(first);
@@ -55,6 +62,37 @@ function isDeadline({ tokens }: Clause, day: Tok): boolean {
   const isByWeekday =
     day.said?.form === "weekday" || day.said?.form === "dayOfMonth" || day.said?.form === "monthDay";
   return isByWeekday && /^(?:by|until|till|til|before)$/.test(tokens[tokens.indexOf(day) - 1]?.text ?? "");
+}
+
+/** "dropping the sofa to 220 friday": the next one; "was working on it friday", "sanding the desk friday" has been done. */
+function isUnderway({ tokens, head }: Clause, day: Tok): boolean {
+  if (day.said?.form !== "weekday" || day.said.which === "last" || !head || !GOES_ON.test(head.text))
+    return false;
+  const before = tokens[tokens.indexOf(head) - 1]?.text ?? "";
+  return (
+    !head.roles.labor &&
+    !BEEN.test(before) &&
+    head.roles.heads?.every(({ kind }) => ANNOUNCED.has(kind)) === true
+  );
+}
+
+const GOES_ON = /^\w+ing\b/;
+const BEEN = /^(?:was|were|been|after|by|for|ended up|finished)$/;
+const ANNOUNCED: ReadonlySet<Kind> = new Set(["reprice", "list", "buy", "spend", "pay", "retire", "sell"]);
+
+/** "today" stands with the verb, and another day behind the next mark. */
+function saysToday({ tokens, head }: Clause, day: Tok): boolean {
+  const today = tokens.findIndex(({ text }) => text === "today" || text === "tonight");
+  const [from, to] = [tokens.indexOf(head!), today].sort((a, b) => a - b);
+  const areApart = (one: number, other: number): boolean =>
+    tokens.slice(one, other).some(({ kind, roles }) => kind === "mark" || roles.hedge);
+  return (
+    head !== undefined &&
+    today >= 0 &&
+    today < tokens.indexOf(day) &&
+    !areApart(from!, to!) &&
+    areApart(today, tokens.indexOf(day))
+  );
 }
 
 /** "sold desk 90 she pays friday": the friday of the payment, and not of the sale. */

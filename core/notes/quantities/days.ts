@@ -90,6 +90,8 @@ const AGO_COUNTS: Readonly<Record<string, number>> = {
   seven: 7,
 };
 
+const AGO = /^(?:ago|back|prior)$/;
+
 function agoAt(words: readonly string[]): Found | null {
   let at = 0;
   if (words[0] === "a" && words[1] === "couple") at = 1;
@@ -97,7 +99,7 @@ function agoAt(words: readonly string[]): Found | null {
   const count = /^\d{1,3}$/.test(first) ? Number(first) : AGO_COUNTS[first];
   at += words[at + 1] === "of" ? 2 : 1;
   const unit = words[at];
-  if (count === undefined || !unit || words[at + 1] !== "ago") return null;
+  if (count === undefined || !unit || !AGO.test(words[at + 1] ?? "")) return null;
   // "2 day ago" is a slip; the 200 of "sold hutch 200 week ago" is a price.
   if (count > AGO_SLIP_MAX && !unit.endsWith("s")) return null;
   if (/^(?:days?|nights?)$/.test(unit)) return { said: { form: "ago", days: count }, words: at + 2 };

@@ -55,6 +55,8 @@ export const BUYERS = rowsOf<OwnerEffect>({
   "sold: hutch is outta here!! 240!!": "<piece> [is|s|are|its? outta|out_of here|there ,|-|!|.*] $",
   "sold: one lady cleaned me out, both lamps and the mirror for 75":
     "[cleaned me|us out ,|-|!|.|with*] … <piece> … $",
+  "sold: sofa was 260, now it's hers for 230":
+    "<piece> … [,|but|and|now* its|it_is|theyre|they_are now? hers|his|theirs|somebody_elses now?] for|at|, $",
   "sold: stools 15 apiece, all gone":
     "<piece> $|<eachof> [,|-|and|!|.* all|both|they|theyre|is|are|now* gone|sold_out] ;",
   "sold: the bench got its price, 60":

@@ -22,9 +22,9 @@ export const NO_PRICES = rowsOf<NumberEffect>({
     "[# likes|views|hearts|saves|shares|hits|clicks|watchers|followers|comments|reactions|impressions|retweets|favorites|upvotes]",
   "passing: got a chair at home worth 40": "<~buy> … [worth|valued_at|appraised_at|valued $]",
   "net: sold dresser, made 140":
-    "<sell> <art>? <piece> [,|and|-|.|so|i|we* made|cleared|netted|profited|pocketed|earned|gained|up|banked $]",
+    "<sell> <art>? <piece>? [,|and|-|.|so|i|we|im|came_out|after|costs|expenses|everything|parts* made|cleared|netted|profited|pocketed|earned|gained|up|banked $ after|over|above? costs|expenses|everything|parts|what_i_paid?]",
   "net: sold the dresser, 140 in my pocket":
-    "<sell> <art>? <piece> [,|and|-|.|so|for* $ profit|up|ahead|richer|clear|in_profit|gain|in_my_pocket|in_the_black|in_the_green|net|to_the_good]",
+    "<sell> <art>? <piece>? [,|and|-|.|so|for|a|with|came_out* $ profit|markup|margin|up|ahead|richer|clear|in_profit|gain|in_my_pocket|in_the_black|in_the_green|net|to_the_good]",
   "passing: sanded armoire for an hour, well half an hour":
     "[<time> ,|.|-|no|er|or|um|uh|well* well|more_like|make_that|make_it|actually|rather|or_rather|i_mean|call_it|really|no|no_wait] <time>",
 });

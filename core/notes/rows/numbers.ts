@@ -53,6 +53,10 @@ const ROWS = rowsOf<NumberEffect>({
   "beside: sold chest 95 she haggled from 110":
     "<~buy>|<~sell> … $ … [haggled|talked|negotiated|came_down from $]",
   "beside: footstool was 10 got it for 6": "<piece> [was|were|marked|tagged $] ,? got|bought|paid",
+  "beside: sofa was 260, now it's hers for 230":
+    "<piece> [was|were $ ,|but|and|now*] its|theyre|gone|sold|went hers|his|theirs|now|for|at* $",
+  "beside: sofa down from 260 and sold for 230":
+    "<piece> [down|reduced|marked_down from $] ,|and|then|now|but* <~sell>|gone|went|its",
   "beside: sold desk 90, down from 110": "<~buy>|<~sell>|got|paid … [down from $]",
   "beside: bought bench for 15, it was on sale from 30":
     "<~buy>|got|paid … $ … [,|-|.|and|but* it|that|they|which|this? was|were|is|are|been|had_been|just|it_was|that_was|they_were|on|a* on_sale|on_clearance|sale|clearance|reduced|marked|marked_down|discounted|knocked_down|cut|slashed|dropped|special|offer down? from $]",

@@ -17,7 +17,7 @@ import {
   WHOM,
   WITH,
 } from "../words/names.ts";
-import { SERVICES } from "../words/parts.ts";
+import { BLEMISHES, SERVICES } from "../words/parts.ts";
 import { HOUSEHOLD } from "../words/people.ts";
 import { OWN_SPOTS } from "../words/places.ts";
 import type { Fill } from "./filled.ts";
@@ -103,6 +103,8 @@ function nameAfter(clause: Clause, prepositions: ReadonlySet<string>): string | 
       first.roles.pronoun ||
       first.roles.method ||
       first.roles.hedge ||
+      // "15 off for the dent"
+      (prepositions === WHOM && BLEMISHES.has(first.text)) ||
       // "for 9o" is a slip in a number.
       /^\d+[a-z]$/.test(first.text) ||
       first.roles.vagueTime
@@ -111,7 +113,7 @@ function nameAfter(clause: Clause, prepositions: ReadonlySet<string>): string | 
     const last = nameEnd(clause, start);
     // "from megan shes coming sunday"
     const isNext = ({ text }: Tok, place: number): boolean =>
-      place > start && place < last && SAID_OF_THEM.has(text);
+      place > start && place < last && SAID_OF_THEM.has(text.split(" ")[0]!);
     const next = prepositions === WHOM ? tokens.findIndex(isNext) : -1;
     const end = next < 0 ? last : next;
     if (end <= start) continue;

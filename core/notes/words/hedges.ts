@@ -81,7 +81,7 @@ export const HEDGES: Readonly<Partial<Record<Hedge, readonly string[]>>> = {
 export const VAGUE_TIMES: readonly string[] = phrases(`
   last_week last_month last_year this_week this_month this_year over_the_weekend this_weekend last_weekend
   the_weekend on_the_weekend weekend christmas xmas thanksgiving easter halloween new_years new_years_eve
-  labor_day memorial_day july_fourth payday the_other_day the_other_evening other_day day_ago week_ago
+  labor_day memorial_day july_fourth payday the_other_day the_other_evening the_other_night the_other_morning other_day day_ago week_ago
   month_ago year_ago years_ago a_while_ago while_ago awhile_ago awhile_back a_while_back few_days_ago
   a_few_days_ago some_time_ago recently ages_ago few_weeks_ago a_few_weeks_ago several_days_ago
   earlier_this_week earlier_this_month next_week next_month next_year next_weekend end_of_month

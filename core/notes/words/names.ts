@@ -8,7 +8,9 @@ export const NAME_AROUND =
   /^(?:(?:its|it is|this is|by|the|a|an|my|our|some|went|gone|left|going|with|to) )+| (?:here|speaking|again|texting)$| (?:finally|just|came|stopped|drove|swung|dropped|showed|picked|paid|gave|sent|handed|left(?= (?:me|us)\b)|waited|loved|liked|walked|saw|called|texted|messaged|haggled|wanted|looked|measured|rode|fell in|decided)\b.*$/g;
 
 /** Behind a name, what is told of them: "from megan shes coming sunday". */
-export const SAID_OF_THEM = wordSet("hes shes theyre hell shell theyll");
+export const SAID_OF_THEM = wordSet(
+  "hes shes theyre hell shell theyll because cause cuz since until till while after before if so",
+);
 
 /** Somebody without a name. */
 export const NOBODY_NAMED = wordSet(
