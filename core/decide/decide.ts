@@ -1,4 +1,5 @@
 import type { FactKind } from "../books/facts.ts";
+import { costOf } from "../books/piece.ts";
 import { addDays, type Day, showDay } from "../calendar.ts";
 import type { Reading, ReadingOf } from "../notes/reading.ts";
 import { whyOf } from "../notes/unclear.ts";
@@ -29,6 +30,8 @@ import {
 } from "./decision.ts";
 import { besideAsked, likelyStanding, resortOf, wholeOr, withLikely } from "./likely/last-resort.ts";
 import { askMissing } from "./missing.ts";
+import { here } from "./pieces/fits.ts";
+import { foundBy } from "./pieces/match.ts";
 import { mentionsOf } from "./pieces/mentioned.ts";
 import { deskOfItsDay } from "./pieces/own-day.ts";
 import { whichOrNone } from "./pieces/settled.ts";
@@ -154,7 +157,8 @@ function decideUnclear(reading: Reading, desk: Omit<Desk, "confirmed">): Decisio
   const [dayless, ...dated] = why === whyOf({ kind: "whichDay" }) ? (unclear?.could ?? []) : [];
   if (dayless && decideWhole(dayless, desk).kind !== "refuse")
     return { kind: "ask", ask: askDay(dayless, dated, desk) };
-  const could = withItsPart(unclear?.could ?? [], unclear?.left ?? [], desk);
+  const told = why === whyOf({ kind: "net" }) ? overCost(unclear?.could ?? [], desk) : unclear?.could;
+  const could = withItsPart(told ?? [], unclear?.left ?? [], desk);
   const standing = standingOf(could, desk, deciding, unclear?.byBooks);
   if (isDeclined(reading)) return { kind: "refuse", why: whyOf({ kind: "denial" }) };
   const offer = askOfOffer(reading, standing, desk, deciding);
@@ -171,6 +175,15 @@ function decideUnclear(reading: Reading, desk: Omit<Desk, "confirmed">): Decisio
   const isTold = unclear !== null && !unclear.isCorrected;
   const all = isTold ? withLikely(standing, likelyStanding(unclear, desk, deciding)) : standing;
   return { kind: "ask", ask: askWhich(promptOf(why, unclear?.left ?? []), all, { left }) };
+}
+
+/** "trunk sold, 50 profit": that over what it cost, or the price itself. */
+function overCost(could: readonly Reading[], { books }: Omit<Desk, "confirmed">): readonly Reading[] {
+  const [only, ...others] = could;
+  if (only?.kind !== "sell" || only.price === undefined || others.length > 0) return could;
+  const numbers = foundBy(only.pieces ?? [], books, here) ?? [];
+  const cost = numbers.reduce((sum, number) => sum + costOf(books.pieces.get(number)!), 0);
+  return cost > 0 ? [{ ...only, price: only.price + cost }, only] : could;
 }
 
 /** The question in the place of a refusal, of what is recognised in it; null where nothing speaks for any reading. */

@@ -12,7 +12,7 @@ import type { Reading, ReadingOf } from "../notes/reading.ts";
 import { partedIn } from "../notes/settling.ts";
 import { anyOf, couldOf, eitherOf, isFor, isRefused, tellsNoFact, whyOf } from "../notes/unclear.ts";
 import { bears } from "../notes/verbs.ts";
-import { CORRECTS_NOTHING, NOT_OLD, OF_MORE_NOTES, POINTING } from "../notes/words/mending.ts";
+import { CORRECTS_NOTHING, NOT_OLD, OF_A_SUM, OF_MORE_NOTES, POINTING } from "../notes/words/mending.ts";
 import { MARKS, NAMES_OLD, NUMBERS_SAID, OF_NOW, OLD_PHRASES } from "../notes/words/misnoted.ts";
 import { saysAny } from "../notes/words/words.ts";
 import type { MendTo } from "./fields.ts";
@@ -39,7 +39,7 @@ export function ofMisnoted(text: string, readings: readonly Reading[], desk: Loo
   if (several) return { readings: several, isSure: true };
   const again = past && saidOfMeasure(text, readings, desk, past);
   if (again) return { readings: [again], isSure: true };
-  if (!past || !mayCorrect(text) || saysAny(text, CORRECTS_NOTHING)) return null;
+  if (!past || !mayCorrect(text) || saysAny(text, CORRECTS_NOTHING) || OF_A_SUM.test(text)) return null;
   const whole = wholly(text, readings, desk, past, false);
   const isMarked = saysAny(text, MARKS);
   const mayHaveParts = isMarked || NAMES_OLD.test(text) || (text.match(NUMBERS_SAID)?.length ?? 0) > 1;
@@ -126,7 +126,8 @@ function wholly(
     : [];
   const [only, ...others] = found;
   if (!only) return said.old.amount === undefined ? null : withoutOld(text, said.old.amount, desk);
-  const anew = others.length === 0 && said.left.length === 0 ? pricedAnew(only, text) : null;
+  const anew =
+    others.length === 0 && said.left.length === 0 ? (pricedAnew(only, text) ?? soldBelow(only, text)) : null;
   if (anew) return { readings: [{ ...anew, ...at }], isSure: true };
   const asMend = ({ fact, to = {} }: Found): Mend => ({ kind: "mend", of: { fact: fact.id }, to, ...at });
   const isAllTaken = said.left.length === 0 && (said.now.name === undefined || only.to!.buyer !== undefined);
@@ -168,6 +169,14 @@ function pricedAnew({ fact, to }: Found, text: string) {
   const isAnew = isPrice && saysAny(text, OF_NOW) && saysAny(text, OLD_PHRASES);
   return isAnew ? { kind: "reprice" as const, pieces: byNumbers(fact.pieces), price: to.amount! } : null;
 }
+
+/** "didn't get 95 for the rocker, got 88": what it went for, and no other asking price. */
+function soldBelow({ fact, to }: Found, text: string) {
+  const isAsking = (fact.kind === "list" || fact.kind === "reprice") && to?.amount && NOT_GOT.test(text);
+  return isAsking ? { kind: "sell" as const, pieces: byNumbers(fact.pieces), price: to.amount! } : null;
+}
+
+const NOT_GOT = /\b(?:(?:did|could)n'?t|never|(?:did|could) not)(?: \w+)? (?:get|got|fetch|bring)\b/i;
 
 /** "desk was 35 when i bought it, sold it 140": what it cost, and what came of it; null where the first part corrects nothing. */
 function thenMore(text: string, desk: Looking): Corrected | null {

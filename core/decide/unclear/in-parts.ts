@@ -90,12 +90,16 @@ function ofOneName(reading: Reading, many: number, of: Telling): Mention[] {
   return only?.count === many && others.length === 0 ? Array<Mention>(many).fill({ ...only, count: 1 }) : [];
 }
 
+const ON_TOP = /\btax(?:es)?\b/;
+
 /** "Register said 52.30, thats 46.70 for hinges and 5.60 tax": the first part says what it was, and the total how much. */
 function asTotal(text: string, summed: Summed, { reader }: Telling): Reading[] | null {
   for (const total of summed.sums) {
     const parts = summed.sums.filter((sum) => sum !== total);
     const [first, ...rest] = parts;
-    const areParts = parts.every((part) => !part.isOwed && toldOf(part, [total], parts) === "part");
+    const areParts =
+      parts.every((part) => !part.isOwed && toldOf(part, [total], parts) === "part") &&
+      rest.every(({ said }) => ON_TOP.test(said));
     for (const left of areParts ? summed.without([total, ...rest]) : []) {
       const [reading, ...others] = reader.read(left).map((each) => reader.meant(each));
       const isOfFirst = reading?.kind === "spend" && reading.amount === first?.cents && others.length === 0;

@@ -162,7 +162,9 @@ function isKnownTo(sum: SumSaid, reading: Reading, of: Case): boolean {
     if (count > 1 && count * cents === price) return true;
   }
   if (reading.kind === "buy" || reading.kind === "spend") {
-    const isLess = price !== null && price < cents && price > 0;
+    // "23.40, 13.40 of that groceries": a part, and no lower price.
+    const isLess =
+      price !== null && price < cents && price > 0 && !/\bof (?:that|it|which)\b/.test(kept[0]!.said);
     // What is here already was not haggled over with whoever sells it to us.
     const isNew = reading.kind === "buy" && foundBy(mentionsOf(reading), desk.books, here) === null;
     return known.has("was") && isLess && (isNew || !isHaggled);

@@ -51,7 +51,9 @@ export const priceAndNet: Offer = (held) => {
   const { made, clause } = held;
   const net = amountOf(clause, "net");
   const price = made?.fields["price"] as number | undefined;
-  if (!made || net === undefined || price === undefined) return [];
+  if (!made || net === undefined) return [];
+  // "trunk sold, 50 profit": what it cost, the books know.
+  if (price === undefined) return [changed(made, { price: net })];
   const withFee = (fee: number): Draft => changed(made, { fee });
   return net < price ? [withFee(price - net), withFee(net)] : [made];
 };

@@ -26,9 +26,8 @@ export function fillDay(made: Draft, grammar: AnyGrammar, clause: Clause): Troub
     return { kind: "whichDay" };
   }
   if (isDeadline(clause, first)) return { kind: "vagueTime" };
-  if (isUnderway(clause, first)) return { kind: "intention" };
   // "sold it today, she paid monday": the first is the day of it.
-  if (saysToday(clause, first)) {
+  if (isUnderway(clause, first) || saysToday(clause, first)) {
     claim(first);
     return null;
   }
@@ -65,15 +64,14 @@ function isDeadline({ tokens }: Clause, day: Tok): boolean {
 }
 
 /** "dropping the sofa to 220 friday": the next one; "was working on it friday", "sanding the desk friday" has been done. */
-function isUnderway({ tokens, head }: Clause, day: Tok): boolean {
-  if (day.said?.form !== "weekday" || day.said.which === "last" || !head || !GOES_ON.test(head.text))
+export function isUnderway(
+  { tokens, head }: Clause,
+  day = tokens.find(({ kind }) => kind === "day"),
+): boolean {
+  if (day?.said?.form !== "weekday" || day.said.which === "last" || !head || !GOES_ON.test(head.text))
     return false;
   const before = tokens[tokens.indexOf(head) - 1]?.text ?? "";
-  return (
-    !head.roles.labor &&
-    !BEEN.test(before) &&
-    head.roles.heads?.every(({ kind }) => ANNOUNCED.has(kind)) === true
-  );
+  return !BEEN.test(before) && head.roles.heads?.every(({ kind }) => ANNOUNCED.has(kind)) === true;
 }
 
 const GOES_ON = /^\w+ing\b/;

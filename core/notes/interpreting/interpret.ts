@@ -16,7 +16,7 @@ import { TAKEN_BACK } from "../words/money.ts";
 import { NAME_AROUND, NOBODY_NAMED } from "../words/names.ts";
 import type { Choice } from "./choice.ts";
 import { chosen } from "./choice.ts";
-import { fillDay } from "./days.ts";
+import { fillDay, isUnderway } from "./days.ts";
 import { type Draft, draft, unclearDraft } from "./draft.ts";
 import { fillAgreed, fillFeeShare, fillOwed, fillOwer, paidInParts } from "./price-parts.ts";
 import { setSlippedAside } from "./slipped.ts";
@@ -181,6 +181,7 @@ function filledDraft(clause: Clause, choice: Choice): Draft {
     hedged ??
     ownTrouble ??
     someOfThem(clause, grammar) ??
+    (isUnderway(clause) ? { kind: "intention" as const } : null) ??
     hedgeTrouble(clause, kind) ??
     leftoverTrouble(kind, clause) ??
     (choice.head ? null : verbPassedOver(clause)) ??

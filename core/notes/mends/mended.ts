@@ -21,7 +21,7 @@ import {
   TRIPS,
 } from "../words/mending.ts";
 import { FOR_NOTHING } from "../words/money.ts";
-import { PLACES } from "../words/pieces.ts";
+import { ONE, PLACES } from "../words/pieces.ts";
 
 /* The two sides of a correction: what it speaks of, and what becomes of it. */
 
@@ -43,6 +43,15 @@ export interface Side {
 }
 
 export const side = (): Side => ({ of: {}, to: {}, isFee: false, points: false, isTold: false });
+
+/** "the vanity is a gold mine": what it is like, and no trait of it. */
+export const isFigure = (tokens: readonly Tok[], at: number): boolean =>
+  tokens[at]!.roles.trait === true &&
+  /^an?$/.test(tokens[at - 1]?.text ?? "") &&
+  tokens[at + 1]?.kind === "word" &&
+  !tokens[at + 1]!.roles.trait &&
+  !ONE.has(tokens[at + 1]!.text) &&
+  !OLD.has(tokens[at + 1]!.text);
 
 export const nameOf = ({ name, traits }: Pick<Mention, "name" | "traits">): To => ({
   ...(name ? { name } : {}),

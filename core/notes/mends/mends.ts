@@ -12,6 +12,7 @@ import {
   EXCUSES,
   IT_WAS,
   LISTING,
+  OF_A_SUM,
   OLD,
   OPENS_REASON,
   POINTING,
@@ -21,6 +22,7 @@ import {
 } from "../words/mending.ts";
 import {
   inMeasure,
+  isFigure,
   isSkipped,
   type Mend,
   nameOf,
@@ -57,7 +59,8 @@ export function mendOf(line: Units, today: Day, trace?: Trace[]): Correction | n
   const isTrade = line.tokens.some((token) => headsOf(token).some(({ kind }) => kind === "trade"));
   if (!isTrade && line.tokens.some(({ text }) => WORTH.has(text))) return null;
   const tokens = apart(line.tokens);
-  if (isForOther(tokens)) return null;
+  if (isForOther(tokens) || OF_A_SUM.test(textOf(tokens)) || tokens.some((_, at) => isFigure(tokens, at)))
+    return null;
   let doubtful: Correction | null = null;
   for (const fired of corrections.fired(tokens, tokens === line.tokens ? line : undefined)) {
     const words = tokens.slice(fired.from, fired.to).map(({ text }) => text);

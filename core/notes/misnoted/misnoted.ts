@@ -1,7 +1,7 @@
 import type { Day } from "../../calendar.ts";
 import type { Tok } from "../clause.ts";
 import { lexed } from "../lexed.ts";
-import { isSkipped } from "../mends/mended.ts";
+import { isFigure, isSkipped } from "../mends/mended.ts";
 import { wholeOf } from "../quantities/amounts.ts";
 import { isQuestion } from "../questions.ts";
 import type { Kind } from "../reading.ts";
@@ -78,6 +78,7 @@ export function misnotedIn(text: string, people: () => ReadonlySet<string>, toda
       if (token.text !== "#") isOld = false;
       continue;
     }
+    if (isFigure(tokens, at)) return null;
     const side = isOld || taken.old.has(at) || at < wrong ? said.old : said.now;
     const isValue = isForNothing(tokens, at)
       ? takeNothing(side)

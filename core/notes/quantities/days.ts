@@ -90,7 +90,7 @@ const AGO_COUNTS: Readonly<Record<string, number>> = {
   seven: 7,
 };
 
-const AGO = /^(?:ago|back|prior)$/;
+const AGO = /^(?:ago|back)$/;
 
 function agoAt(words: readonly string[]): Found | null {
   let at = 0;

@@ -24,6 +24,9 @@ export const HANDED = rowsOf<OwnerEffect>({
   "word: he paid with a 100 bill": "paid [with|w <art>? $ bill]",
   "word: stuck the desk on the board 90":
     "put_a|stuck|threw|tossed|slapped <art>? <piece> [on the|our|my|a board]",
+  // What is left of a piece, or came off one, is sold rather than bought.
+  "given: got 5 for the old knobs":
+    "^ i|we|just|and|then|,* [got|received|made|pocketed] $ for the|its|old|leftover|scrap <trait>|<plain>|old|leftover|scrap* <supply>|<part>|metal|wood|hardware|brass|scrap",
   "word: carpet cleaner rental 35": "<supply> [rental|rentals|hire]",
   "given: got 10 from her for gas": `got|received $ [from <art>? him|her|them|<person>|<kin>|<new>] ${FOR_WORK}`,
   "worker: bob got 40 for the desk": "^ [<art>? !<kin> <new>|<person>] got $ for <art>? <piece>",

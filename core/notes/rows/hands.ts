@@ -95,6 +95,7 @@ export const HANDS = rowsOf<OwnerEffect>({
     "i|we|and|, [gave|slipped|tipped|paid|handed the|a|an|my|our|his|her? delivery|moving|neighbor|neighbors|next_door|truck dude|guy|kid|man|fella|fellow|boy|guys|dudes|kids|boys] $",
   "help: tipped the loader 10":
     "^ i|we|just? [tipped <art>|my|our? !me|us delivery_guy|delivery_man|moving|two|2? guy|guys|movers|mover|loader|loaders|helper|helpers|driver|kid|kids who|that|for|at? <word>? <word>? <word>?] $ <method>? ;",
+  "help: caning was 40, tipped him 5": "[tipped him|her|them|em] $ <method>? ;",
   "word: marge tipped me 5": "^ [<new>] tipped me|us",
   "word: she tipped 10 for loading": `^ plus|and|also|oh|then* <art>? <new>|<person> tipped me|us? $ [${TIPPED_FOR}`,
   "word: vanity sold 160 plus she tipped 10 for loading": `plus|and|also|then <art>? <new>|<person>|he|she|they tipped me|us? $ [${TIPPED_FOR}`,

@@ -102,6 +102,8 @@ export const MEASURES = rowsOf<NumberEffect>({
   "legs: 8 miles to the mill and 8 back": `[<miles> ${LEG} <bare>|<miles> more? back|home|return]`,
   "vague: primer was nineteen and change": "[$ and|& some? change] !is",
   // A payment, and what was added to it.
+  "sum: caning 40 plus a 5 tip":
+    "!!<sell>|me|us <service>|<labor>|<supply>|paid|pd|gave|slipped|handed … [$ plus|and|+|&|with|,* a|an? $ tip|gratuity]",
   "sum: usual 200 plus 50 extra to the loan":
     "^ !!<sell>|<buy> … [$ plus|+|and|&|, i|we|another|an|a|extra|additional|threw_in|put_in|added|with* $ extra|extra_principal|on_top|additional|more|principal] … loan",
   "sum: 200 plus another 50 to the loan":

@@ -53,8 +53,14 @@ const ROWS = rowsOf<NumberEffect>({
   "beside: sold chest 95 she haggled from 110":
     "<~buy>|<~sell> … $ … [haggled|talked|negotiated|came_down from $]",
   "beside: footstool was 10 got it for 6": "<piece> [was|were|marked|tagged $] ,? got|bought|paid",
+  // A share of the whole price.
+  "vague: bought lamp and clock 40, clock was 30 of that":
+    "$ … <piece> was|is|were|for|at? [$ of_that|of_it|of_which|of_them] ;",
+  // Of a receipt what is not the shop's: how much is left is not said.
+  "vague: receipt 23.40, 13.40 of that groceries, rest paint":
+    "$ … [$ of_that|of_it|of_which|was|were|is|for* groceries|lunch|dinner|mine|personal|for_home|for_the_house|snacks|food|ours]",
   "beside: sofa was 260, now it's hers for 230":
-    "<piece> [was|were $ ,|but|and|now*] its|theyre|gone|sold|went hers|his|theirs|now|for|at* $",
+    "!<previous> <piece> [was|were $ ,|but|and|now*] its|theyre|gone|sold|went hers|his|theirs|now|for|at* $",
   "beside: sofa down from 260 and sold for 230":
     "<piece> [down|reduced|marked_down from $] ,|and|then|now|but* <~sell>|gone|went|its",
   "beside: sold desk 90, down from 110": "<~buy>|<~sell>|got|paid … [down from $]",

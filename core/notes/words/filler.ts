@@ -40,7 +40,7 @@ export const FILLER: readonly string[] = phrases(`
   theirs mine ours piece pieces item furniture trip round_trip roundtrip there_and_back way total_of
   for_sale sale delivered delivery_included pickup on_pickup local_pickup cash_only thing things stuff
   yall folks boom nice great sweet about_time at_last while when during after before until_now in_the_end
-  in_twenties in_hundreds in_fives in_tens in_small_bills in_ones in_coins in_an_envelope in_the_envelope in_a_card in_a_bag in_a_plastic_bag in_a_ziploc in_a_jar down get got pick_up grab go going_rate
+  in_twenties in_hundreds in_fives in_tens in_small_bills in_ones in_coins in_an_envelope in_the_envelope in_a_card in_a_bag in_a_plastic_bag in_a_ziploc in_a_jar an_arm_and_a_leg a_fortune a_small_fortune a_pretty_penny top_dollar a_bundle next_to_nothing through_the_nose for_pennies for_peanuts down get got pick_up grab go going_rate
   ol good_morning morning afternoon evening show how hows what whats where why any tell few several
   bunch_of sell buy see money_order cashiers_check move haul hauling load deliver bring fetch get_rid_of
   shop place spot actually basically literally like_new as_is asap super very really quick quickly job

@@ -216,6 +216,9 @@ export const OF_MORE_NOTES = wordSet("both before");
 /** "dana is good for the 30", "saw one like it in town, it was 60 not 10": of what is to come, or of another's. */
 export const CORRECTS_NOTHING = wordSet("good_for saw_one seen_one one_like_it one_just_like_it");
 
+/** "both went for 300, the vanity was 220 of that": a part of what is told there. */
+export const OF_A_SUM = /\d of (?:it|that|this|which|them|those)\b/i;
+
 /** "not 150": what it was not. */
 export const NOT_OLD = /,?\s+(?:and\s+)?not\s+(?:for\s+)?\$?[\d.,]*\d(?:\s+bucks)?/i;
 
