@@ -59,7 +59,7 @@ const WHY: Readonly<Record<Trouble["kind"], string>> = {
   deposit: "Is that a deposit, or the price?",
   "own money": "Is that their own money, or the shop's?",
   "own deposit": "Is that your own down payment? Send it again with what was paid.",
-  net: "Was that the fee, or what was left after it?",
+  net: "Was that the price, the fee, or what was left?",
   "part paid": "Is the rest still owed?",
   extra: "Is that part of the price?",
   "money in": "Did that come in, or did you spend it?",
