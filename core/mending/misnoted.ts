@@ -12,7 +12,14 @@ import type { Reading, ReadingOf } from "../notes/reading.ts";
 import { partedIn } from "../notes/settling.ts";
 import { anyOf, couldOf, eitherOf, isFor, isRefused, tellsNoFact, whyOf } from "../notes/unclear.ts";
 import { bears } from "../notes/verbs.ts";
-import { CORRECTS_NOTHING, NOT_OLD, OF_A_SUM, OF_MORE_NOTES, POINTING } from "../notes/words/mending.ts";
+import {
+  CORRECTS_NOTHING,
+  NOT_GOT,
+  NOT_OLD,
+  OF_A_SUM,
+  OF_MORE_NOTES,
+  POINTING,
+} from "../notes/words/mending.ts";
 import { MARKS, NAMES_OLD, NUMBERS_SAID, OF_NOW, OLD_PHRASES } from "../notes/words/misnoted.ts";
 import { saysAny } from "../notes/words/words.ts";
 import type { MendTo } from "./fields.ts";
@@ -175,8 +182,6 @@ function soldBelow({ fact, to }: Found, text: string) {
   const isAsking = (fact.kind === "list" || fact.kind === "reprice") && to?.amount && NOT_GOT.test(text);
   return isAsking ? { kind: "sell" as const, pieces: byNumbers(fact.pieces), price: to.amount! } : null;
 }
-
-const NOT_GOT = /\b(?:(?:did|could)n'?t|never|(?:did|could) not)(?: \w+)? (?:get|got|fetch|bring)\b/i;
 
 /** "desk was 35 when i bought it, sold it 140": what it cost, and what came of it; null where the first part corrects nothing. */
 function thenMore(text: string, desk: Looking): Corrected | null {

@@ -3,7 +3,7 @@ import type { Reading } from "../../notes/reading.ts";
 import { type Summed, type SumSaid, summedIn } from "../../notes/second-look/known-sums.ts";
 import { pieceCount } from "../../notes/slots/money.ts";
 import { anyOf, couldOf, eitherOf, isRefused, isWholeNote } from "../../notes/unclear.ts";
-import { type Known, MET_AT_LAST, OWES } from "../../notes/words/known-sums.ts";
+import { type Known, MET_AT_LAST, OF_THE_SUM, OWES } from "../../notes/words/known-sums.ts";
 import { owingPieces, salesOwing } from "../deals/owing.ts";
 import type { Desk } from "../decision.ts";
 import { here } from "../pieces/fits.ts";
@@ -163,8 +163,7 @@ function isKnownTo(sum: SumSaid, reading: Reading, of: Case): boolean {
   }
   if (reading.kind === "buy" || reading.kind === "spend") {
     // "23.40, 13.40 of that groceries": a part, and no lower price.
-    const isLess =
-      price !== null && price < cents && price > 0 && !/\bof (?:that|it|which)\b/.test(kept[0]!.said);
+    const isLess = price !== null && price < cents && price > 0 && !OF_THE_SUM.test(kept[0]!.said);
     // What is here already was not haggled over with whoever sells it to us.
     const isNew = reading.kind === "buy" && foundBy(mentionsOf(reading), desk.books, here) === null;
     return known.has("was") && isLess && (isNew || !isHaggled);

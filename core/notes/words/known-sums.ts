@@ -61,6 +61,9 @@ export const TO_COME =
 export const PAID_AT_ONCE =
   /^(?:(?:cash|check|card|transfer|paid|in cash) )*(?:now|today|tonight|up front|so far|first|down|already|this (?:morning|afternoon|evening)|in hand|on (?:him|her|them))\b/;
 
+/** A part of another sum. */
+export const OF_THE_SUM = /\bof (?:that|it|which)\b/;
+
 /** It is said so, and needs no sum of parts. */
 export const OWES = /\bowe[sd]?\b/;
 

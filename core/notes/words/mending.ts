@@ -219,6 +219,9 @@ export const CORRECTS_NOTHING = wordSet("good_for saw_one seen_one one_like_it o
 /** "both went for 300, the vanity was 220 of that": a part of what is told there. */
 export const OF_A_SUM = /\d of (?:it|that|this|which|them|those)\b/i;
 
+/** "didn't get 95 for it": what was asked, and not reached. */
+export const NOT_GOT = /\b(?:(?:did|could)n'?t|never|(?:did|could) not)(?: \w+)? (?:get|got|fetch|bring)\b/i;
+
 /** "not 150": what it was not. */
 export const NOT_OLD = /,?\s+(?:and\s+)?not\s+(?:for\s+)?\$?[\d.,]*\d(?:\s+bucks)?/i;
 
