@@ -9,9 +9,18 @@ import type { Turn } from "./turn.ts";
 /** Opens a question about a message (its root note). It is prompted when the turn's reply is put together. */
 export function openQuestion(turn: Turn, matter: Matter, ask: Ask, root: number): void {
   const { person, chat, said: asked } = turn;
+  for (const { id, note, ask: before } of turn.ledger.questions.everyOpen())
+    if (ask.offer && isOfSameOffer(before, ask)) {
+      closeQuestion(turn, id);
+      turn.ledger.setNoteState(note, "answered");
+    }
   const opened = turn.ledger.questions.open({ person, chat, note: root, matter, ask, asked });
   turn.asked.push({ ...opened, ask, text: matter.reading.text });
 }
+
+/** A newer offer for the same pieces takes the place of what was offered before. */
+const isOfSameOffer = ({ offer: before }: Ask, { offer }: Ask): boolean =>
+  before !== undefined && before.pieces.join() === offer?.pieces.join();
 
 /** Asks an open question once more, with its choices; the answer's place is then under this turn's reply. */
 export function askAgain(turn: Turn, { id, token, ask, matter }: Question): void {

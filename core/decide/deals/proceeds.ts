@@ -1,7 +1,7 @@
 import type { Books, Piece } from "../../books/books.ts";
 import { owedOn } from "../../books/loan.ts";
 import { earmarked } from "../../books/month.ts";
-import { pieceLabel, profitOf } from "../../books/piece.ts";
+import { pieceLabel, proceedsOf, profitOf } from "../../books/piece.ts";
 import { type Cents, show } from "../../money.ts";
 import type { Reading } from "../../notes/reading.ts";
 import { saysAny } from "../../notes/words/words.ts";
@@ -11,6 +11,7 @@ import type { Ask, Choice, Desk } from "../decision.ts";
 
 const ALL: readonly string[] = ["all", "all of it", "everything", "it all", "what is due", "whats due"];
 const SAYS_ALL: ReadonlySet<string> = new Set(ALL);
+const SAYS_THAT: ReadonlySet<string> = new Set(["that", "it", "this"]);
 const PROFIT: readonly string[] = ["profit", "the profit", "its profit", "just the profit"];
 
 /** The question for what was sent to a loan, with the profit of the newest sale and what is due to the loan on buttons. */
@@ -28,7 +29,13 @@ export function withProceeds(ask: Ask, reading: Reading, { books, today }: Omit<
   const of = sold.length === 1 ? pieceLabel(sold[0]!) : "the last sale";
   const all = settle(`${show(due)}, all that is due`, due, profit === due ? [...ALL, ...PROFIT] : ALL);
   const its = profit === due ? [] : settle(`${show(profit)}, profit of ${of}`, profit, PROFIT);
-  const choices = saysAny(reading.text, SAYS_ALL) ? [...all, ...its] : [...its, ...all];
+  // "put that on the loan" right behind a sale: what came in may be meant.
+  const price = sold.reduce((sum, piece) => sum + proceedsOf(piece), 0);
+  const cameIn =
+    saysAny(reading.text, SAYS_THAT) && price !== profit && price !== due
+      ? settle(`${show(price)}, what ${of} brought`, price, [])
+      : [];
+  const choices = saysAny(reading.text, SAYS_ALL) ? [...all, ...its] : [...its, ...all, ...cameIn];
   return { ...ask, choices: [...choices, ...ask.choices] };
 }
 

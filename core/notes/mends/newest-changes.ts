@@ -1,6 +1,7 @@
 import type { Day } from "../../calendar.ts";
 import type { Tok } from "../clause.ts";
 import { strongHeadsOf } from "../heads.ts";
+import { centsIn } from "../slots/money.ts";
 import { HINTS } from "../tokens/sign-bits.ts";
 import { bears } from "../verbs.ts";
 import { ARTICLES } from "../words/filler.ts";
@@ -57,6 +58,8 @@ export function changeIn(told: readonly Tok[], today: Day): Change | null {
   }
   const method = methodAlone(told);
   if (method) return { to: { method } };
+  const got = gotInAll(told);
+  if (got) return got;
   if (isNoFee(told)) return { to: { fee: 0 } };
   const place = placeIn(told);
   if (place) return { to: { source: place } };
@@ -71,6 +74,14 @@ export function changeIn(told: readonly Tok[], today: Day): Change | null {
   const isValue = amount !== undefined || minutes !== undefined || miles !== undefined;
   if (isValue || Object.keys(to).length === 0) return null;
   return to.pieces && said.of.pieces ? { of: { pieces: said.of.pieces }, to } : { to };
+}
+
+/** "got 40 in cash" behind a sale at 40: how it was paid. */
+function gotInAll(told: readonly Tok[]): Change | null {
+  const [sum, ...others] = told.filter(({ kind }) => kind === "amount");
+  const amount = sum && others.length === 0 ? centsIn(sum) : null;
+  const method = methodAlone(told.filter((token) => token !== sum));
+  return amount && method ? { of: { amount, kinds: ["sell"] }, to: { method } } : null;
 }
 
 /** "mom", "by my dad", "my wife bought that one, not me", "dad did those 90 minutes": who of the household did what. */

@@ -22,6 +22,8 @@ export const PARTS = rowsOf<OwnerEffect>({
   "labor: finished the top of the desk 1h": "<~finish> <art>? [<part> <part>?] of|on <art>? <piece>",
   "word: reupholstered the bench seat myself, 3 hrs":
     "<labor> up|down|out|off? <art>? <piece> [<part> <part>?] !$ … <time>",
+  "word: put the hinges on, 25 mins":
+    "^ i|we|finally|just* [put|got|fitted|hung|set|installed|screwed <art>|new|its|both|all* <part>|<supply> <part>? on|in|up|back|back_on|back_in|on_it|into_it] ,|-|in|took|for|today* <time>",
   "word: put it in myself, 45 min":
     "^ i|we? [put|got|fitted|hung|set|cut|hooked|wired|screwed it|them|that|those|this|the_new_one in|on|up|back|together|down|out? myself|by_hand|ourselves|by_myself] ,|-|in|took|for* <time>",
   "word: filled the cracks on the desk, 25 min":

@@ -150,7 +150,9 @@ export const BESIDE_OWED = wordSet(
   "she he they still only just gave paid got me us i and but so far of that on it the now oh also is by till until next week month comes coming due later to come",
 );
 /** How it was paid is told behind them. */
-export const HOW_PAID = wordSet("paid payed pays pd gave_me gave_us handed_me handed_us wrote_me");
+export const HOW_PAID = wordSet(
+  "got got_paid paid_me received collected paid payed pays pd gave_me gave_us handed_me handed_us wrote_me",
+);
 export const BESIDE_FORGOTTEN: ReadonlySet<string> = new Set(
   "out to about add mention say include".split(" "),
 );
