@@ -9,6 +9,7 @@ import type { Token } from "../../notes/tokens/token.ts";
 import { eitherOf } from "../../notes/unclear.ts";
 import { isCommon } from "../../notes/words/daily.ts";
 import {
+  ASKS_WHO,
   KEEPS,
   KEPT_FOR,
   KEPT_LONGER,
@@ -33,7 +34,7 @@ export function keptThere(
   desk: Omit<Desk, "confirmed">,
 ): Reading[] | null {
   const { books, talk, today } = desk;
-  if (text.length > LENGTH_MAX || text.includes("?") || !KEEPS.test(text)) return null;
+  if (text.length > LENGTH_MAX || text.includes("?") || !KEEPS.test(text) || ASKS_WHO.test(text)) return null;
   if (readings.every(({ kind, missing }) => kind === "hold" && missing === undefined)) return null;
   const longer = weekLonger(text, { books, talk });
   if (longer) return keptThere(longer, readings, desk);

@@ -63,6 +63,9 @@ export const NO_NAME_HERE: ReadonlySet<string> = new Set(
   ),
 );
 
+/** "who is coming saturday" asks. */
+export const ASKS_WHO = /^\W*(?:who|whos|when|whens|is|are|was|what|which|does|did|anyone|anybody)\b/i;
+
 /** A message that keeps a piece for somebody says one of these. */
 export const KEEPS =
   /\b(?:put|left|gave|sent|paid|handed|keep|keeping|kept|hold|holding|held|sav(?:e|ing)|aside|till?|until|needs?|wants?|giving|extend(?:ed|ing)|pushed|moved|stays|set|pays?|paying|dropped|can only|can(?:'|no)?t|wont|week|pick(?:ing|s|up)|com(?:ing|es)|collect(?:ing|s)|fetching|fetches)\b/i;
