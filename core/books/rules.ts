@@ -6,7 +6,7 @@ import type { Problem } from "./problem.ts";
 /** What of a fact can be corrected; `amount` is its main one: of a sale the price, of a trade the worth. */
 export type MendField =
   | ("amount" | "fee" | "owed" | "agreed" | "paid" | "received")
-  | ("date" | "minutes" | "miles" | "percent" | "method")
+  | ("date" | "until" | "minutes" | "miles" | "percent" | "method")
   | ("buyer" | "source" | "loan" | "how" | "name" | "traits" | "pieces");
 
 /** What a kind of fact does to the books. Lives in the verb's own file. */

@@ -12,6 +12,7 @@ import { recounted } from "./recounted.ts";
 
 /** Fields that stand in a fact's data under the same name. */
 const IN_DATA = [
+  "until",
   "minutes",
   "miles",
   "method",

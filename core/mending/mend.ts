@@ -56,7 +56,9 @@ export function decideMend(said: MendReading, desk: Desk): Decision {
     to.amount === undefined
       ? able
       : likeliest(ofItsOwn(able, of, to.amount, past), to.amount, past, reading.text);
-  const [only, ...others] = fitting;
+  const isThat =
+    of.pieces?.every(({ it, count }) => it && count === undefined) && fitting[0] === past.before();
+  const [only, ...others] = isThat ? fitting.slice(0, 1) : fitting;
   if (!only) {
     const told = meant.length === 0 ? (asNewDrive(reading) ?? asNewPiece(reading)) : null;
     return told ? { kind: "ask", ask: told } : { kind: "refuse", why: noneWords(meant, past) };

@@ -1,6 +1,7 @@
 import type { Books } from "../books/books.ts";
 import type { Fact } from "../books/facts.ts";
 import type { MendField } from "../books/rules.ts";
+import { addDays, type Day } from "../calendar.ts";
 import type { Choice, Desk, Effect } from "../decide/decision.ts";
 import { mentionLabel } from "../decide/pieces/mention-words.ts";
 import { byNumbers, mentionsOf } from "../decide/pieces/mentioned.ts";
@@ -10,6 +11,9 @@ import type { Mention, Reading, ReadingOf } from "../notes/reading.ts";
 import { eitherOf } from "../notes/unclear.ts";
 import { bears, language } from "../notes/verbs.ts";
 import { HOUSEHOLD } from "../notes/words/people.ts";
+import { WAS } from "../notes/words/pieces.ts";
+import { A_WEEKDAY } from "../notes/words/times.ts";
+import { saysAny } from "../notes/words/words.ts";
 import { otherThan } from "./changed.ts";
 import { canMend, type MendTo, mendFieldsOf } from "./fields.ts";
 import { isMeant, isOfWhat } from "./meant.ts";
@@ -180,17 +184,28 @@ export function asTime(fix: Fix, { past, books }: Looking): Fix {
 }
 
 /** "make that 1 hour", "no 30 miles", "that was yesterday", "make that 22%": the newest note that it can be about. */
-export function mendOfFix(reading: Fix, { past, books }: Looking): Mend | null {
+export function mendOfFix(reading: Fix, { past, books, today }: Looking): Mend | null {
   const { kind: _, amount, minutes, miles, percent, date, fact: id, isTold, ...rest } = reading;
   const to = valuesOf({ minutes, miles, percent, date, ...(id === undefined ? {} : { amount }) });
   const fits = (each: Fact) => canMend(each.kind, to);
   // A rate of long ago is not what was meant.
   const newest = isTold ? past?.before() : percent === undefined ? past?.newest(fits) : past?.newest();
   const fact = id === undefined ? newest : books.facts.find((each) => each.id === id);
+  // "make that saturday" behind a hold: so long, and no other day that it began.
+  const until =
+    fact?.kind === "hold" && date !== undefined && !saysAny(reading.text, WAS)
+      ? untilThat(date, reading, today)
+      : null;
+  if (fact && until) return { ...rest, kind: "mend", of: { fact: fact.id }, to: { until } };
   return fact && fits(fact) && Object.keys(to).length > 0
     ? { ...rest, kind: "mend", of: { fact: fact.id }, to }
     : null;
 }
+
+/** A weekday that is still to come; null of another day that has been. */
+const untilThat = (date: Day, { text }: Fix, today: Day): Day | null =>
+  date > today ? date : A_WEEKDAY.test(text) ? addDays(date, WEEK) : null;
+const WEEK = 7;
 
 /** A count above this is rather an amount. */
 const COUNT_MAX = 12;

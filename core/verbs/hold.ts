@@ -19,6 +19,7 @@ import type { Cents } from "../money.ts";
 import { show } from "../money.ts";
 import { judgeHold } from "../notes/judging/holding.ts";
 import type { Reading, ReadingOf } from "../notes/reading.ts";
+import { A_WEEKDAY } from "../notes/words/times.ts";
 import { phrases } from "../notes/words/words.ts";
 import { splitEvenly } from "../split.ts";
 import { defineVerb } from "./verb.ts";
@@ -38,7 +39,7 @@ declare module "../notes/reading.ts" {
 }
 
 const rules: FactRules<"hold"> = {
-  mends: ["amount", "agreed", "date", "method", "buyer", "pieces"],
+  mends: ["amount", "agreed", "date", "until", "method", "buyer", "pieces"],
   data: z.strictObject({
     buyer: wordsShape.optional(),
     until: dayShape.optional(),
@@ -92,11 +93,11 @@ const AFTER_ALL = ["is taking … after all", "is buying … after all", "is get
   "is back in for",
 );
 
-/** "she only put down 50" of what a deposit is held on: all that it was, or more of it. */
+/** "she only put down 50", "her deposit was 50" of what a deposit is held on: all that it was, or more of it. */
 function moreOrAll(reading: ReadingOf<"hold">, pieces: readonly Readonly<Piece>[], desk: Desk): Ask | null {
   const { deposit, text, line } = reading;
   const held = depositOf(pieces);
-  const isDoubted = deposit !== undefined && held > 0 && /\bonly\b/i.test(text);
+  const isDoubted = deposit !== undefined && held > 0 && /\b(?:only|was|make|makes)\b/i.test(text);
   if (!isDoubted || desk.confirmed.includes("more deposit")) return null;
   const mentions = byNumbers(pieces.map(({ number }) => number));
   const mend: Reading = {
@@ -273,8 +274,6 @@ function doubtOfPrice(agreed: Cents, deposit: Cents, desk: Desk): Ask | null {
   const prompt = `${show(deposit)} deposit is more than ${show(agreed)} in all. Is that right?`;
   return confirmation(prompt, { label: `Yes, ${show(agreed)} in all`, confirm: "agreed price" });
 }
-
-const A_WEEKDAY = /\b(?:mon|tue|wed|thu|fri|sat|sun)/i;
 
 /** "till saturday" said on a saturday is a week on: a hold until today holds nothing. */
 function holdUntil({ until, text }: ReadingOf<"hold">, today: Day): Day | undefined {

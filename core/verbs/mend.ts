@@ -32,6 +32,8 @@ declare module "../notes/reading.ts" {
         /** So much is added to the amount, or taken off it. */
         more?: Cents;
         date?: Day;
+        /** A hold until then. */
+        until?: Day;
         percent?: string;
         minutes?: number;
         miles?: string;

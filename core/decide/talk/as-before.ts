@@ -1,7 +1,7 @@
 import { addDays } from "../../calendar.ts";
 import { isOfWhat } from "../../mending/meant.ts";
 import type { Reading } from "../../notes/reading.ts";
-import { ALSO_SAID, MORE_OF_IT, SHE } from "../../notes/words/again.ts";
+import { ALSO_SAID, MORE_OF_IT, SAME_ONE, SHE } from "../../notes/words/again.ts";
 import { saysAny } from "../../notes/words/words.ts";
 import type { Desk } from "../decision.ts";
 import { here } from "../pieces/fits.ts";
@@ -17,14 +17,22 @@ const DAYS_MAX = 14;
  */
 export function asBefore(reading: Reading, desk: Omit<Desk, "confirmed">): Reading {
   const buyer = sameBuyer(reading, desk);
-  if (buyer !== undefined) return { ...reading, buyer } as Reading;
+  if (buyer !== undefined) return { ...reading, buyer: buyer ?? undefined } as Reading;
   const pieces = sameUse(reading, desk);
   return pieces ? ({ ...reading, pieces: byNumbers(pieces) } as Reading) : reading;
 }
 
-/** "she wants the mirror too", "and she took the mirror": who was told of last, where nobody holds the piece. */
-function sameBuyer(reading: Reading, { past, books }: Omit<Desk, "confirmed">): string | undefined {
-  if (!past || !(reading.kind === "hold" || reading.kind === "sell") || reading.buyer !== undefined) return;
+/**
+ * "she wants the mirror too", "and she took the mirror": who was told of last, where nobody holds the piece; of "the same guy",
+ * null where nobody was named.
+ */
+function sameBuyer(reading: Reading, { past, books }: Omit<Desk, "confirmed">): string | null | undefined {
+  if (!past || !(reading.kind === "hold" || reading.kind === "sell")) return;
+  if (reading.buyer && SAME_ONE.test(reading.buyer)) {
+    const told = past.newest(({ kind }) => kind === "hold" || kind === "sell");
+    return told?.kind === "hold" || told?.kind === "sell" ? (told.data.buyer ?? null) : null;
+  }
+  if (reading.buyer !== undefined) return;
   if (!SHE.test(reading.text)) return;
   const numbers = foundBy(mentionsOf(reading), books, here);
   if (!numbers || numbers.some((number) => books.pieces.get(number)!.hold)) return;

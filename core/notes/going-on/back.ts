@@ -51,6 +51,7 @@ const SPOKEN: Partial<Record<GoingOn, (price: Cents) => object[]>> = {
     { kind: "reprice", price },
   ],
   lowered: (price) => [{ kind: "reprice", price }],
+  cut: (price) => [{ kind: "reprice", cut: price }],
   sold: (price) => [{ kind: "sell", price }],
   took: (price) => [
     { kind: "sell", price },
@@ -140,7 +141,8 @@ function made(effect: Exclude<GoingOn, "numbered">, told: Told, { text, line, to
   if (effect === "at asking") return told.beside.length > 0 ? null : soldAsListed(told, { text, line });
   const said = side();
   const of = MORE_OF[effect];
-  const inside = effect === "paid more" ? told.words.filter(({ kind }) => kind === "amount") : [];
+  const inside =
+    effect === "paid more" || effect === "cut" ? told.words.filter(({ kind }) => kind === "amount") : [];
   const beside = told.beside.filter(({ text: word }) => !BESIDE_GOING_ON.has(word));
   if (!takeTo([...inside, ...beside], said, today)) return null;
   const { to } = said;

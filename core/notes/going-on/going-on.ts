@@ -49,7 +49,9 @@ export function withBack(readings: Reading[], said: readonly Tok[], told: Told):
   const on = numbers ?? (isOpen && !isNoFact ? backOf(tokens, by) : null);
   // "he only had 70 on him, said he'd bring the rest": what he owes, and no other price.
   const isOfRest = said.some(({ text: word }) => REST_TO_COME.has(word));
-  const mend = on || !mayCorrect || isOfRest ? null : newestMended(tokens, today);
+  const newest = on || !mayCorrect ? null : newestMended(tokens, today);
+  const isOwed = newest?.kind === "mend" && newest.to?.owed !== undefined;
+  const mend = isOfRest && !isOwed ? null : newest;
   const back = on ?? (mend && { mend: { ...mend, text, line } as ReadingOf<"mend" | "fix"> });
   if (back && others.length > 0) return [{ ...unclear({ kind: "unknown" }, told), back }];
   return back ? [{ ...reading, back }] : readings;

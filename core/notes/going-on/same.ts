@@ -39,6 +39,7 @@ export function sameAsBefore(all: readonly Tok[], today: Day): Again | null {
   let what: string | undefined;
   let isLeft = false;
   let isByThem = false;
+  let isAsMuch = false;
   for (let at = 0; at < tokens.length; at += 1) {
     const token = tokens[at]!;
     const { kind, text, roles, mention } = token;
@@ -60,19 +61,22 @@ export function sameAsBefore(all: readonly Tok[], today: Day): Again | null {
     else if (kind === "piece" && !isIt(mention!)) pieces.push(placed(mention!));
     else if (kind !== "word" || roles.method !== undefined) values.push(token);
     else if (roles.supply !== undefined) what = text;
-    else if (text.split(" ").every(isBeside) || CONTAINERS.has(text)) continue;
+    else if (text.split(" ").every(isBeside) || CONTAINERS.has(text)) isAsMuch ||= SAME.has(text);
     // "same again to drop it off" is to come.
     else if (heads.length > 0 && tokens[at - 1]?.text === "to") return null;
     else if (heads.length > 0) kinds = kinds ? kinds.filter((each) => heads.includes(each)) : heads;
     else if (!isSkipped(token)) return null;
   }
+  // "same lady took the lamp, 20" is no purchase.
+  const theirs = isByThem ? kinds?.filter((each) => each === "sell" || each === "hold") : undefined;
+  if (theirs && theirs.length > 0) kinds = theirs;
   // "same here" says nothing of what.
   const isNamed = pieces.length > 0 || (kinds ?? what) !== undefined;
   if (!isNamed || pieces.length > 1 || kinds?.length === 0 || !takeTo(values, said, today)) return null;
   const isMeasured = [said.to.amount, said.to.minutes, said.to.miles].some((each) => each !== undefined);
   if (!isSame && !(isLeft && isMeasured)) return null;
   return {
-    how: isSame && !isByThem ? "again" : "more",
+    how: isSame && (isAsMuch || !isByThem) ? "again" : "more",
     to: { ...said.to, ...(pieces.length > 0 ? { pieces } : {}) },
     ...(kinds || isByThem ? { kinds: kinds ?? BY_SOMEBODY } : {}),
     ...(what === undefined ? {} : { what }),

@@ -5,15 +5,18 @@ import { tableOf } from "./table.ts";
 /**
  * "next": the same was done to the piece named, at that price. How a line goes on from what was said before it. Of the newest note: "again": once more as it was; "more": one more,
  * or as many as the number in brackets, with a value of its own, "paid more" only of a payment, "sold more" of a sale; "other": the same of another piece; "too": its verb
- * alone, its amount asked. Of the one piece spoken of: "listed", "at asking", "lowered", "sold", "took". The part in brackets says so, and
+ * alone, its amount asked. Of the one piece spoken of: "listed", "at asking", "lowered", "cut", "sold", "took". The part in brackets says so, and
  * every other word has to be a value, a piece or nothing. "numbered": the part in brackets is the bare number of a piece.
  */
 export type GoingOn =
   | ("again" | "next" | "more" | "paid more" | "sold more" | "other" | "too")
-  | ("listed" | "lowered" | "sold" | "took" | "at asking")
+  | ("listed" | "lowered" | "cut" | "sold" | "took" | "at asking")
   | "numbered";
 
 const ROWS = rowsOf<GoingOn>({
+  "cut: another 10 off":
+    "^ [and|then|so|now|took|knocked|dropped* another|one_more $ off|less it|that|now|today*] ;",
+  "cut: 10 more off": "^ [and|then|so|now|took|knocked|dropped* $ more off|less it|that|now|today*] ;",
   "again: same again": "^ [then|oh|plus* the? same|same_thing|same_one|ditto again]",
   "again: ditto": "^ [same|same_thing|ditto] ;",
   "again: same yesterday": "^ [same|same_thing|ditto] <day>|<method> ;",
@@ -31,7 +34,7 @@ const ROWS = rowsOf<GoingOn>({
   "paid more: put another 75 on it":
     "^ [then|oh|plus|i|we* put|paid|sent|threw|added|gave another|an_extra $ to|on|at|toward|towards|into it|that] ;",
   "paid more: sent 40 more to it":
-    "^ [then|oh|plus|i|we* put|paid|sent|threw|added|gave? $ more to|on|at|toward|towards|into? it|that?] ;",
+    "^ [then|oh|plus|i|we* put|paid|sent|threw|added|gave? $ more to|on|at|toward|towards|into? it|that? today?] ;",
   "other: same for the bench":
     "^ [then|oh|plus* the? same|same_thing|ditto again? for|with|on|to] <art>? <piece>",
   "other: ditto desk": "^ [ditto] <art>? <piece>",

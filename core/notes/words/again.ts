@@ -35,6 +35,9 @@ export const SAME_WHO = wordSet(
   "guy man lady woman gal fella fellow girl boy couple buyer person people customer dude bloke chap family folks",
 );
 
+/** The same, as a buyer is named: "same guy". */
+export const SAME_ONE = /^(?:the )?same\b/;
+
 /** "same lady came back for the rest" */
 export const CAME_BACK = wordSet("came came_back back returned comes_back");
 

@@ -33,3 +33,6 @@ export const SAYS_HOUR = wordSet("its it_is at around by until till til since af
 export const MONTHS_ALONE = wordSet(
   "jan feb mar apr jun jul aug sep sept oct nov dec january february april june july august september october november december",
 );
+
+/** A day of the week, however it is written. */
+export const A_WEEKDAY = /\b(?:mon|tue|wed|thu|fri|sat|sun)/i;
