@@ -1,7 +1,7 @@
 import { addDays } from "../../calendar.ts";
 import { isOfWhat } from "../../mending/meant.ts";
 import type { Reading } from "../../notes/reading.ts";
-import { ALSO_SAID, MORE_OF_IT, SAME_ONE, SHE } from "../../notes/words/again.ts";
+import { ALSO_SAID, MORE_OF_IT, SAME_ONE, SAME_WHO, SHE } from "../../notes/words/again.ts";
 import { saysAny } from "../../notes/words/words.ts";
 import type { Desk } from "../decision.ts";
 import { here } from "../pieces/fits.ts";
@@ -28,17 +28,15 @@ export function asBefore(reading: Reading, desk: Omit<Desk, "confirmed">): Readi
  */
 function sameBuyer(reading: Reading, { past, books }: Omit<Desk, "confirmed">): string | null | undefined {
   if (!past || !(reading.kind === "hold" || reading.kind === "sell")) return;
-  if (reading.buyer && SAME_ONE.test(reading.buyer)) {
-    const told = past.newest(({ kind }) => kind === "hold" || kind === "sell");
-    return told?.kind === "hold" || told?.kind === "sell" ? (told.data.buyer ?? null) : null;
-  }
-  if (reading.buyer !== undefined) return;
-  if (!SHE.test(reading.text)) return;
+  const isSame = SAME_ONE.test(reading.text);
+  const isNamed = reading.buyer !== undefined && !(isSame && SAME_WHO.has(reading.buyer.split(" ").at(-1)!));
+  if (isNamed || !(isSame || SHE.test(reading.text))) return;
   const numbers = foundBy(mentionsOf(reading), books, here);
   if (!numbers || numbers.some((number) => books.pieces.get(number)!.hold)) return;
   const fact = past.newest(({ kind }) => kind === "hold" || kind === "sell");
-  const isNear = fact && (past.isToday(fact) || saysAny(reading.text, ALSO_SAID));
-  return isNear && (fact.kind === "hold" || fact.kind === "sell") ? fact.data.buyer : undefined;
+  const isNear = fact && (isSame || past.isToday(fact) || saysAny(reading.text, ALSO_SAID));
+  const who = isNear && (fact.kind === "hold" || fact.kind === "sell") ? fact.data.buyer : undefined;
+  return isSame ? (who ?? null) : who;
 }
 
 /** "more hinges, 6", "new knobs, these fit": for the piece that such were for before, and that is still here. */

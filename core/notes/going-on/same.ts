@@ -9,6 +9,7 @@ import {
   BESIDE_SAME,
   CAME_BACK,
   COMPARES,
+  GIVEN_US,
   LEFT,
   ONES,
   SAME,
@@ -67,9 +68,9 @@ export function sameAsBefore(all: readonly Tok[], today: Day): Again | null {
     else if (heads.length > 0) kinds = kinds ? kinds.filter((each) => heads.includes(each)) : heads;
     else if (!isSkipped(token)) return null;
   }
-  // "same lady took the lamp, 20" is no purchase.
-  const theirs = isByThem ? kinds?.filter((each) => each === "sell" || each === "hold") : undefined;
-  if (theirs && theirs.length > 0) kinds = theirs;
+  // "same lady took the lamp, 20" is no purchase; "same lady sold me a lamp, 20" is one.
+  if (isByThem && kinds && !tokens.some(({ text }) => GIVEN_US.test(text)))
+    kinds = kinds.includes("hold") ? ["sell", "hold"] : ["sell"];
   // "same here" says nothing of what.
   const isNamed = pieces.length > 0 || (kinds ?? what) !== undefined;
   if (!isNamed || pieces.length > 1 || kinds?.length === 0 || !takeTo(values, said, today)) return null;

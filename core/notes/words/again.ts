@@ -35,8 +35,7 @@ export const SAME_WHO = wordSet(
   "guy man lady woman gal fella fellow girl boy couple buyer person people customer dude bloke chap family folks",
 );
 
-/** The same, as a buyer is named: "same guy". */
-export const SAME_ONE = /^(?:the )?same\b/;
+export const SAME_ONE = new RegExp(`\\bsame (?:${[...SAME_WHO].join("|")})\\b`, "i");
 
 /** "same lady came back for the rest" */
 export const CAME_BACK = wordSet("came came_back back returned comes_back");
@@ -69,3 +68,6 @@ export const ALSO_SAID = wordSet("too also as_well again");
 export const MORE_OF_IT = wordSet(
   "more new another extra replacement other bigger smaller longer shorter right",
 );
+
+/** Done to us by who is told of: "same guy sold me another". */
+export const GIVEN_US = /\b(?:me|us)\b/;
