@@ -3,6 +3,7 @@ import type { Mention, Reading, ReadingOf } from "../notes/reading.ts";
 import { isFor } from "../notes/unclear.ts";
 import { bears } from "../notes/verbs.ts";
 import { type Matter, newMatter } from "./decision.ts";
+import { withNewLoan } from "./names/loans.ts";
 import { pricedFor } from "./pieces/each.ts";
 import { here } from "./pieces/fits.ts";
 import { matchMention } from "./pieces/match.ts";
@@ -15,7 +16,7 @@ import { byNumbers, mentionsOf } from "./pieces/mentioned.ts";
  */
 export function mattersOf(readings: readonly Reading[], said: string, books?: Books): Matter[] {
   const matters: Matter[] = [];
-  const lists = listsOf(readings);
+  const lists = listsOf(books ? withNewLoan(readings, books) : readings);
   const errands = books && lists.length > 1 ? errandsIn(lists, books) : NO_ERRANDS;
   for (const reading of lists) {
     if ([...errands.values()].includes(reading)) continue;

@@ -250,6 +250,10 @@ function piecesMeant(
   // "gave back 15, it had a scratch": of the sale just told.
   const isSold = talk.latest?.every((number) => books.pieces.get(number)?.gone === "sold") === true;
   if (isMissing && isSold && bears(reading.kind, "behind a sale")) return talk.latest;
+  // "she paid a 50 deposit, collects it saturday": of what was put on hold just now.
+  const isHeld = talk.latest?.every((number) => isOnHold(books.pieces.get(number))) === true;
+  if (isMissing && isHeld && reading.kind === "hold" && reading.deposit !== undefined && !reading.buyer)
+    return talk.latest;
   const isDone = bears(reading.kind, "standing pieces");
   if (
     !bears(reading.kind, "at work") ||
@@ -266,6 +270,9 @@ function piecesMeant(
   if (!isThatDay || !isHere) return undefined;
   return reading.kind !== "work" || isInHand(talk.latest!, reading, books) ? talk.latest : undefined;
 }
+
+const isOnHold = (piece: Readonly<Piece> | undefined): boolean =>
+  piece !== undefined && piece.hold !== null && piece.gone === null;
 
 /** "theyre done" behind the one of two end tables: both, as they came together. */
 function withItsLot(latest: number[] | undefined, books: Books): number[] | undefined {

@@ -64,7 +64,7 @@ export const REMARKS = rowsOf<TurnEffect>({
   "labor: second coat 30 min desk":
     "^ [<art>? first|second|third|1st|2nd|3rd|last|final|base|top? coat|coats] <art>? <time>|<piece> … <time>|<piece>",
   "labor: second coat, 1 hr":
-    "^ i|we? [put|put_on|did|applied|gave_it|gave_them|brushed_on|rolled_on|slapped_on? <art>? another|one_more|first|second|third|1st|2nd|3rd|last|final|base|top|clear|<supply>* coat|coats|<coats> of? <trait>|<plain>* <supply>? on|done|down|went_on|on_it?] <day>? ,|-|and? took? <time>",
+    "^ i|we|ive|weve? [put|put_on|did|applied|gave_it|gave_them|brushed_on|rolled_on|slapped_on? <art>? another|one_more|first|second|third|1st|2nd|3rd|last|final|base|top|clear|<supply>* coat|coats|<coats> of? <trait>|<plain>* <supply>? on|done|down|went_on|on_it?] <day>? ,|-|.|and? took|about? <time>",
   "labor: stain went on the desk today, an hour":
     "^ [<art>? first|second|third|last|final|top|base|another|<supply>|<trait>* coat|coats|<supply> of? <supply>?] went_on|is_on|went_down <art>? <piece>? <day>|<word>? ,|-|.? took? <time>",
   "word: quilt rack got its sanding, 25 mins":
