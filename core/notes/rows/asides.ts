@@ -104,7 +104,7 @@ const ROWS = rowsOf<AsideEffect>({
   "aside: sold desk 90 transfer, already deposited it":
     "<sell> … [,|-|and* already|just|finally? deposited it|that|them|<art>? check|money|cash|all? at|in|into|to? <art>? bank|account|atm|checking?]",
   "aside: sold the desk 110 because i need the space":
-    "[because|since|cause|cuz|bc|as|so i|we need|needed|want|wanted|could_use <art>|more|some|extra* space|room|money|cash|garage|spot|driveway back?]",
+    "[because|since|cause|cuz|bc|as|so|but|,|.|- i|we|really|just* need|needed|want|wanted|could_use <art>|more|some|extra* space|room|money|cash|garage|spot|driveway back?] ;",
   "aside: buyer found a crack so i sent 25 back":
     "^ [<art>? buyer|he|she|they|guy|lady|<person>|<new> found|noticed|saw|spotted <art>? <opinion>|<trait>|<plain>* crack|scratch|scratches|dent|chip|stain|smell|wobble|<part> ,|-|and|.* so?] i|we? sent|gave|refunded|returned",
   "aside: sold the trunk 70, met her at the gas station":

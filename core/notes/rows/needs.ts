@@ -49,7 +49,7 @@ export const NEEDS = rowsOf<TurnEffect>({
   "word: finished desk needs photos":
     "<~finish> <art>? <piece> [needs|need|gonna|going_to|will|ill|want_to|plan_to <word>* <word>]",
   "word: sold desk 90 no problem":
-    "[no rush|hurry|worries|problem|problems|issues|issue|haggling|haggle|questions|drama|biggie|complaints|regrets|big_deal|fuss|luck]",
+    "[no rush|hurry|worries|problem|problems|issues|issue|haggling|haggle|questions_asked|questions|drama|biggie|complaints|regrets|big_deal|fuss|luck]",
   "word: bought a bed frame 35 nothing wrong with it":
     "[nothing wrong|broken|missing|fancy|special|major|big with|about|on it|them|her|him?]",
   "denial: not much done on the dresser today":

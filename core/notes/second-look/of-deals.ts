@@ -1,8 +1,22 @@
 import type { Tok } from "../clause.ts";
-import { DENIES, HARMS, IS_OVER, MAY_UNDO_DEAL, REASONS_WHY, SAYS, THOUGHT } from "../words/lived.ts";
+import {
+  DENIES,
+  HARMLESS_BESIDE,
+  HARMS,
+  IS_OVER,
+  MAY_UNDO_DEAL,
+  NONE_OF,
+  OF_DEALS,
+  REASONS_WHY,
+  REGRETS,
+  REGRETTED,
+  SAYS,
+  THOUGHT,
+} from "../words/lived.ts";
+import { BLEMISHES, HURTS, PIECE_PARTS } from "../words/parts.ts";
 import { HOUSEHOLD } from "../words/people.ts";
 import { isBesideDeed, isOfNoDeed, SENTENCE_MIN } from "./of-ours.ts";
-import { isEnd, isOneOfUs, isSpokenOf, isTold, isUnlisted, type Stretch } from "./told.ts";
+import { isDeed, isEnd, isOneOfUs, isSpokenOf, isTold, isUnlisted, type Stretch } from "./told.ts";
 
 /*
  * What is told behind a deal, and takes nothing from it: why it came to that ("sold the desk 80 because she would not go
@@ -15,6 +29,7 @@ export function isBesideDeal(tokens: readonly Tok[], stretch: Stretch, isGoingOn
   const { from, said, to } = stretch;
   const words = tokens.slice(said, to);
   const joint = tokens.slice(from, said);
+  if (from > 0 && tellsHowItIs(tokens, stretch)) return true;
   if (from === 0 || words.some(({ kind }) => kind === "amount") || words.filter(isUnlisted).length > 1)
     return false;
   if (joint.some(({ text }) => REASONS_WHY.has(text)) || isPurpose(joint, words))
@@ -25,11 +40,57 @@ export function isBesideDeal(tokens: readonly Tok[], stretch: Stretch, isGoingOn
   if (isTold(tokens, stretch, isGoingOn)) return !isDenied;
   if (!joint.every(isEnd) || words.length < SENTENCE_MIN || words.some(({ text }) => MAY_UNDO_DEAL.has(text)))
     return false;
-  if (isOfUs(words)) return isDenied && isBesideDeed(tokens, stretch, isGoingOn);
+  if (isRegret(words)) return true;
+  if (isOfUs(words)) return (isDenied || !words.some(isHedged)) && isBesideDeed(tokens, stretch, isGoingOn);
   return (
     !isDenied && isSpoken(words) && words.every((_, at) => isOfNoDeed(tokens, said + at, stretch, false))
   );
 }
+
+/** "missing one door but solid oak", "key is lost but the lock works": parts, wear and traits, and nothing of a deal. */
+function tellsHowItIs(tokens: readonly Tok[], stretch: Stretch): boolean {
+  const words = tokens.slice(stretch.said, stretch.to);
+  return (
+    words.length > 1 &&
+    words.some((token) => isState(token) || (NONE_OF.has(token.text) && words.some(isPartOrWear))) &&
+    words.every((token, at) => {
+      const { kind, text, roles } = token;
+      if (kind === "piece") return isSpokenOf(tokens, token, stretch);
+      if (kind === "amount") return text === "one" && isPartOrWear(words[at + 1]);
+      if (kind !== "word" || roles.person || roles.method || roles.vagueTime) return false;
+      if (isPartOrWear(token) || isState(token) || NONE_OF.has(text)) return true;
+      return !(
+        roles.hedge ||
+        MAY_UNDO_DEAL.has(text) ||
+        isUnlisted(token) ||
+        isDeed(token) ||
+        OF_DEALS.has(text)
+      );
+    })
+  );
+}
+
+const isPartOrWear = (token: Tok | undefined): boolean =>
+  token !== undefined && (PIECE_PARTS.has(token.text) || BLEMISHES.has(token.text));
+
+const isState = ({ text, roles }: Tok): boolean =>
+  HURTS.has(text) || BLEMISHES.has(text) || roles.trait !== undefined;
+
+/** "should have asked more" */
+const isRegret = (words: readonly Tok[]): boolean => {
+  const at = words.findIndex(({ text }) => text === "have");
+  return (
+    at > 0 &&
+    at < SENTENCE_MIN &&
+    REGRETS.has(words[at - 1]!.text) &&
+    REGRETTED.has(words[at + 1]?.text ?? "") &&
+    words.slice(0, at - 1).every(isOneOfUs) &&
+    words.every(({ kind, text }) => (kind === "word" || text === "it") && !OF_DEALS.has(text))
+  );
+};
+
+/** What is wished, offered or still to come may be the deal. */
+const isHedged = ({ roles }: Tok): boolean => HARMLESS_BESIDE.has(roles.hedge ?? "");
 
 /** "he said he might be back for more" */
 const isSpoken = (words: readonly Tok[]): boolean =>

@@ -27,7 +27,7 @@ export const FILLER: readonly string[] = phrases(`
   time_for_bed ready_for_bed go_to_bed went_to_bed going_to_bed off_to_bed heading_to_bed headed_to_bed
   get_to_bed got_to_bed kids_to_bed kid_to_bed baby_to_bed girls_to_bed boys_to_bed kids_in_bed
   before_going_to_bed under_the_table under_the_counter at_my_desk at_her_desk at_his_desk at_our_desk
-  not_bad not_a_bad_day not_too_bad not_bad_at_all no_complaints cant_complain bench_time shop_time
+  not_bad for_once not_a_bad_day not_too_bad not_bad_at_all no_complaints cant_complain bench_time shop_time
   garage_time labor_time time_sheet timesheet time_log work_log time_card trash_day got_around_to
   got_round_to went_ahead_and stopped omg my our i ive im we weve me us this these those is are was were
   be been am has have had of and also then there here already still earlier in with w by on at from to for

@@ -25,7 +25,7 @@ am are ate be been being bent bit bitten born broke bred burnt came caught clung
 dreamt drove dug ended eaten fed fell felt fit flew frozen froze goes going grew grown had has have having heard hes hid
 hung hurt im is its knew known lain leant learnt lit made makes making met mean means meant ran rang ridden rode rose sang sank sat saw seen shes
 shone shook shrank slept slid spoke spun stank stood stuck stung swam swore swum taught thats theyre thought threw tore torn
-understood was were weve wept woke woken won wore worn comes drives fills helped helps reached turned
+understood was were weve wept woke woken won wore worn comes drives fills helped helps reached turned expected
 `;
 
 let stems: LongList | undefined;
@@ -220,7 +220,16 @@ export const REASONS_WHY = wordSet("because cause cuz coz bc since");
 export const MAY_UNDO_DEAL = wordSet(
   "pay pays paid payed paying come comes came coming show shows showed take takes took taken taking want wants wanted buy bought " +
     "get got sure certain serious able money cash check card there here yet still later soon tomorrow tonight next hold " +
-    "return bring send sent text texts texted call calls called answer answered reply replied see look looking think thinks",
+    "return bring send sent text texts texted call calls called answer answered reply replied see seen look looking think thinks",
+);
+
+/** Beside a part of a piece these tell how it is. */
+export const NONE_OF = wordSet("no without minus missing lost works");
+
+/** Before "have" and one of the others: what one of us did not do, or how it did not go. */
+export const REGRETS = wordSet("should could would");
+export const REGRETTED = wordSet(
+  "asked waited held held_out kept charged got gotten gotten_more listed priced started tried known haggled pushed been had",
 );
 
 /** With these one of us begins, and leaves out who. */
