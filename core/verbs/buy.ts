@@ -67,7 +67,7 @@ export const buy = defineVerb({
             (verb) => `${verb} home`,
           ),
           ...phrases(
-            "came_home_with come_home_with came_home_w ended_up_getting ended_up_buying wound_up_getting wound_up_buying went_home_with walked_away_with ended_up_with swooped_up swooped_in_on lucked_into lucked_out_on treated_myself_to treated_us_to stumbled_on stumbled_upon stumbled_across walked_out_with drove_home_with splurged_on sprung_for winning_bid won_the_bid won_the_bidding won_the_auction high_bidder highest_bidder top_bidder",
+            "came_home_with come_home_with came_home_w ended_up_getting ended_up_buying wound_up_getting wound_up_buying went_home_with walked_away_with ended_up_with swooped_up swooped_in_on lucked_into lucked_out_on treated_myself_to treated_us_to stumbled_on stumbled_upon stumbled_across walked_out_with drove_home_with splurged_on sprung_for followed_me_home followed_us_home took_a_chance_on took_a_punt_on winning_bid won_the_bid won_the_bidding won_the_auction high_bidder highest_bidder top_bidder",
           ),
         ],
         without: ["supplyFirst"],

@@ -123,6 +123,17 @@ export const retire = defineVerb({
         light: true,
       },
       {
+        say: phrases("is are its was became").flatMap((be) =>
+          phrases("firewood kindling garbage landfill_now trash_now junk_now toast_now").map(
+            (end) => `${be} ${end}`,
+          ),
+        ),
+        with: ["piece"],
+        without: ["number", "duration", "supply"],
+        means: { how: "scrapped" },
+        light: true,
+      },
+      {
         say: phrases(
           "is_ours is_ours_now its_ours its_ours_now is_ours_for_good ours_now is_ours_to_keep lives_with_us_now is_staying_put its_staying is_here_to_stay",
         ),

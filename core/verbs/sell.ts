@@ -193,6 +193,14 @@ export const sell = defineVerb({
       { say: "delivered … got", with: ["piece", "number"], without: ["supply"], light: true },
       { say: "sale of", with: ["number"], light: true },
       {
+        say: phrases(
+          "cash_in_hand_for in_my_pocket in_my_hand in_my_purse closed_…_at closed_the_sale_on closed_on",
+        ),
+        with: ["piece", "number"],
+        without: ["supply", "loan", "stream"],
+        light: true,
+      },
+      {
         say: ["out the door", "went out the door", "rolled out the door"],
         with: ["piece", "number"],
         light: true,

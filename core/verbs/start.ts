@@ -37,7 +37,7 @@ export const start = defineVerb({
       {
         say: [
           ...phrases(
-            "started started_on starting starting_on start start_on began begun beginning started_work_on started_working_on starting_work_on starting_to_work_on dug_into tore_into dove_into dived_into diving_into digging_into jumped_into cracked_into tearing_into kicked_off broke_ground_on commenced commenced_work_on",
+            "started started_on starting starting_on start start_on began begun beginning started_work_on started_working_on starting_work_on starting_to_work_on dug_into tore_into dove_into dived_into diving_into digging_into jumped_into cracked_into tearing_into kicked_off broke_ground_on commenced commenced_work_on day_one_on day_one_of",
           ),
           ...["started", "starting"].flatMap((verb) =>
             phrases("tearing_into digging_into diving_into cracking_into in_on messing_with").map(

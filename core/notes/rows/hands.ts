@@ -105,6 +105,8 @@ export const HANDS = rowsOf<OwnerEffect>({
   "word: got 2 hours in on the bookcase": "^ but|so|and|then* i|we? [got] <time> on|in",
   "word: desk 5 hrs with dad": "<time> … [with|w <art>? <kin>]",
   "word: my neighbor helped me sand the table 2h": `!!gave|paid|tipped|slipped|owe ^ [<art>|<kin>|<person>|<new>* helped|helps|was_helping|gave_me_a_hand me|us out|with|to* ${TO_WORK}?] … <time>`,
+  "word: helped my dad with the rocker, 1 hr":
+    "^ i|we? [helped <art>? <kin> with|on|do] <art>? <piece> ,|-|for|took* <time>",
   "word: my son and i sanded the desk 2h": "^ [<art>? <kin> and|& i|me|myself] <labor> … <time>",
   "word: me and dad stripped the table 3h": "^ [me|i|myself and|& <art>? <kin>] <labor> … <time>",
   "ours: had my son sanding the table for 45 min": `^ had|got|made|let [<art>? <kin>] to? <labor> … <time>`,

@@ -26,6 +26,8 @@ export const PARTS = rowsOf<OwnerEffect>({
     "^ i|we|finally|just* [put|got|fitted|hung|set|installed|screwed <art>|new|its|both|all* <part>|<supply> <part>? on|in|up|back|back_on|back_in|on_it|into_it] ,|-|in|took|for|today* <time>",
   "word: put it in myself, 45 min":
     "^ i|we? [put|got|fitted|hung|set|cut|hooked|wired|screwed it|them|that|those|this|the_new_one in|on|up|back|together|down|out? myself|by_hand|ourselves|by_myself] ,|-|in|took|for* <time>",
+  "word: lined the trunk with paper, took an hour":
+    "<labor> <art>? <piece> [with|in <art>? <trait>|<plain>* <supply>|paper|fabric] ,|-|took|for* <time>",
   "word: filled the cracks on the desk, 25 min":
     "<labor> [<art>|all|both? <trait>|<plain>|<opinion>? <blemish> on|in|of|from|out_of <art>?] <piece>",
   "labor: finished the desk legs": "<~finish> <art>? <piece> [<workpart>] !$",

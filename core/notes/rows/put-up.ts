@@ -39,6 +39,8 @@ export const PUT_UP = rowsOf<OwnerEffect>({
   "listed: the sign on the hutch says 220": `^ !!<~buy>|got|paid|cost <art>? [price|sale|for_sale|new? ${TAG} on] <art>? <piece> says|reads $`,
   "word: the sign on the hutch says 220": `${TAG} on? <art>? <piece>? [that|which|and|,* says|reads|said|saying] $`,
   "word: hung the sign on the hutch, price tag says 210": `${TAG} on <art>? <piece> ,|-|and|.* [<art>? price? ${TAG} says|reads|is|said|:] $`,
+  "listed: trunk is in the shop window at 90":
+    "^ <art>? <piece> [is|s|now|sits|sitting* in|on <art>? shop|store|front|booth|stall|market window|booth|stall|floor|shelf] ,|at|for* $ ;",
   "fee: ad for the desk cost me 8":
     "^ [<art>? ad|ads|promo|promotion|boost for|on <art>? <piece> cost|costs|was|ran|came_to me|us?] $",
   "fee: ad cost 6 for the dresser":

@@ -102,6 +102,7 @@ export const FOUND_A_HOME: readonly string[] = [
       ),
     ),
   ),
+  "found its buyer",
   // "the desk got a new home, 80" bought one.
   ...["got", "has", "gets"].flatMap((got) =>
     phrases("home owner family forever_home").map((who) => `${got} a new ${who}`),
