@@ -2,7 +2,7 @@ import { BIT_PARTS, type Bits, bitsOf, NO_CLASSES, partOf, partsOf, placeIn } fr
 import { type Element, forgetWritten, type Needed, neededFor, type Pattern, rarestIn } from "./pattern.ts";
 import type { Candidate, Standing } from "./standing.ts";
 import { hasTwo, type Units } from "./units.ts";
-import { makeLater, type RowWord, secondOf, sieveOf, wordsInRows } from "./words.ts";
+import { isCommon, makeLater, type RowWord, secondOf, sieveOf, wordsInRows } from "./words.ts";
 
 /**
  * The rows of all tables, by the words and classes that look them up. Nearly all are set aside by what a line must hold
@@ -13,10 +13,16 @@ interface Lookup {
   rows: readonly Candidate[];
   /** What a line must hold for the rows of each word and class: `NUMBERS` for each row there. */
   told: Int32Array;
-  /** Of what a row needs any: `OF_NEED` numbers for each need, for all rows one behind the other. */
+  /** The numbers of the needs of each row, for all rows one behind the other. */
+  needed: Uint16Array;
+  /** What each need is any of: `OF_NEED` numbers. Many rows share one. */
   needs: Int32Array;
-  /** The numbers of the words of needs, and of each phrase how many it has and which: all others are single. */
-  words: Uint16Array;
+  /** Of each phrase of a need how many words it has, and their numbers. */
+  phrases: Uint16Array;
+  /** The needs that each word meets by itself, where those of a word begin by its number, and the line that met each last. */
+  metBy: Uint16Array;
+  metFrom: Uint16Array;
+  met: Int32Array;
   /** The classes that rows are looked up by, and where those of each begin and end. */
   classes: Bits;
   starts: readonly number[];
@@ -39,30 +45,43 @@ function numbersOf(
 /** How many numbers a row has. */
 const NUMBERS = 10;
 
-/** What a row needs any of, the rarest first. */
-const numbersOfNeeds = ({ needs }: Needed, words: number[]): readonly number[] =>
-  needs.toSorted((a, b) => a.often - b.often).flatMap((need) => numbersOfNeed(need, words));
+/** The needs of all rows while they are told apart, and of each word those that it meets. */
+interface Needs {
+  numbers: Map<Element, number>;
+  told: number[];
+  phrases: number[];
+  metBy: number[][];
+}
 
-/** The classes and the bits of words of a need, where its words begin, where its phrases do, and where both end. */
-function numbersOfNeed(need: Element, into: number[]): readonly number[] {
+/** The numbers of what a row needs any of, the rarest first. */
+const numbersOfNeeds = ({ needs }: Needed, into: Needs): readonly number[] =>
+  needs.toSorted((a, b) => a.often - b.often).map((need) => numberOfNeed(need, into));
+
+/** Tells of a need its classes, the bits of its common words, and where its phrases begin and end. */
+function numberOfNeed(need: Element, { numbers, told, phrases, metBy }: Needs): number {
+  const known = numbers.get(need);
+  if (known !== undefined) return known;
+  const number = numbers.size;
+  numbers.set(need, number);
   const { bits, firsts, words } = need;
-  const rarest = rarestIn(need);
-  const from = into.length;
   const single = words.length > 0 ? words.filter(({ length }) => length === 1).flat() : firsts;
-  into.push(...single.map(({ id }) => id));
-  const phrases = into.length;
-  for (const each of words) if (each.length > 1) into.push(each.length, ...each.map(({ id }) => id));
-  return [...partsOf(bits), sieveOf(rarest), secondOf(rarest), from, phrases, into.length];
+  for (const { id } of single.filter((word) => !isCommon(word))) metBy[id]!.push(number);
+  const from = phrases.length;
+  for (const each of words) if (each.length > 1) phrases.push(each.length, ...each.map(({ id }) => id));
+  told.push(...partsOf(bits), sieveOf(single.filter(isCommon)), from, phrases.length);
+  return number;
 }
 
 /** How many numbers a need has. */
-const OF_NEED = 9;
+const OF_NEED = 7;
 
 const all: Candidate[] = [];
 const none: Candidate[][] = [];
 const NOTHING: Standing = { tables: 0, rows: none };
 let made = 0;
 let lookup: Lookup | undefined;
+/** How many lines were looked up. */
+let lines = 0;
 
 /** Hands in one more table, whose rows are made later, and gives its number: they are looked up with all others. */
 export function handInRows(madeFor: (table: number) => readonly Candidate[]): number {
@@ -78,14 +97,15 @@ export function handInRows(madeFor: (table: number) => readonly Candidate[]): nu
 }
 
 function lookupOf(): Lookup {
-  const needed = all.map(({ pattern }) => neededFor(pattern));
-  const byKey = rowsByKey(needed);
-  const needs: number[] = [];
-  const words: number[] = [];
-  const numbers = needed.map((each, place) => {
-    const from = needs.length;
-    needs.push(...numbersOfNeeds(each, words));
-    return numbersOf(each, all[place]!.pattern, place, [from, needs.length]);
+  const neededByRow = all.map(({ pattern }) => neededFor(pattern));
+  const byKey = rowsByKey(neededByRow);
+  const needed: number[] = [];
+  const metBy: number[][] = Array.from({ length: wordsInRows() }, () => []);
+  const needs: Needs = { numbers: new Map(), told: [], phrases: [], metBy };
+  const numbers = all.map(({ pattern }, place) => {
+    const from = needed.length;
+    needed.push(...numbersOfNeeds(neededByRow[place]!, needs));
+    return numbersOf(neededByRow[place]!, pattern, place, [from, needed.length]);
   });
   forgetWritten();
   let length = 0;
@@ -110,8 +130,16 @@ function lookupOf(): Lookup {
   }
   const classes = bitsOf([...byKey.keys()].filter((key) => typeof key === "number"));
   const said = new Int32Array((wordsInRows() >> 5) + 1);
-  const numbersOfAll = { told, needs: Int32Array.from(needs), words: Uint16Array.from(words) };
-  return { rows: all, ...numbersOfAll, classes, starts, ends, said };
+  let met = 0;
+  return {
+    ...{ rows: all, told, classes, starts, ends, said },
+    needed: Uint16Array.from(needed),
+    needs: Int32Array.from(needs.told),
+    phrases: Uint16Array.from(needs.phrases),
+    metBy: Uint16Array.from(metBy.flat()),
+    metFrom: Uint16Array.from([0, ...metBy.map(({ length }) => (met += length))]),
+    met: new Int32Array(needs.numbers.size),
+  };
 }
 
 /** The numbers of the rows that each word and each class looks up. */
@@ -137,7 +165,8 @@ function lookedUp(line: Units): Standing {
   lookup ??= lookupOf();
   const { units, bits } = line;
   const { classes, starts, ends, said } = lookup;
-  for (let at = 0; at < units.length; at += 1) say(said, units[at]!.word.id);
+  lines += 1;
+  for (let at = 0; at < units.length; at += 1) say(lookup, units[at]!.word.id);
   let rows: Candidate[][] | undefined;
   for (let at = 0; at < units.length; at += 1) {
     const { rowsFrom, rowsTo } = units[at]!.word;
@@ -152,8 +181,9 @@ function lookedUp(line: Units): Standing {
   return rows ? { tables: tablesOf(rows), rows } : NOTHING;
 }
 
-function say(said: Int32Array, id: number): void {
+function say({ said, met, metBy, metFrom }: Lookup, id: number): void {
   said[id >> 5]! |= 1 << (id & 31);
+  for (let at = metFrom[id]!; at < metFrom[id + 1]!; at += 1) met[metBy[at]!] = lines;
 }
 
 const isSaid = (said: Int32Array, id: number): boolean => (said[id >> 5]! & (1 << (id & 31))) !== 0;
@@ -191,38 +221,32 @@ function withStanding(
   return rows;
 }
 
-/** Whether a line holds any of each need of a row, which stand from one place to another. */
-function holdsNeeds(
-  { bits, sieve, second }: Units,
-  { needs, words, said }: Lookup,
-  start: number,
-  end: number,
-): boolean {
+/** Whether a line holds any of each need of a row, whose numbers stand from one place to another. */
+function holdsNeeds({ bits, sieve }: Units, lookup: Lookup, start: number, end: number): boolean {
+  const { needed, needs, met, phrases, said } = lookup;
   const { a, b, c, d } = bits;
-  for (let need = start; need < end; need += OF_NEED) {
-    const isOfClass =
-      (needs[need]! & a) | (needs[need + 1]! & b) | (needs[need + 2]! & c) | (needs[need + 3]! & d);
-    if (isOfClass !== 0) continue;
-    if ((needs[need + 4]! & sieve) === 0 || (needs[need + 5]! & second) === 0) return false;
-    if (!holdsWords(words, said, needs[need + 6]!, needs[need + 7]!, needs[need + 8]!)) return false;
+  for (let place = start; place < end; place += 1) {
+    const need = needed[place]!;
+    if (met[need] === lines) continue;
+    const at = need * OF_NEED;
+    const holds =
+      (needs[at]! & a) |
+      (needs[at + 1]! & b) |
+      (needs[at + 2]! & c) |
+      (needs[at + 3]! & d) |
+      (needs[at + 4]! & sieve);
+    if (holds === 0 && !holdsPhrase(phrases, said, needs[at + 5]!, needs[at + 6]!)) return false;
   }
   return true;
 }
 
-/** Whether a line holds any of some words, or all words of any of the phrases behind them. */
-function holdsWords(
-  words: Uint16Array,
-  said: Int32Array,
-  from: number,
-  phrases: number,
-  end: number,
-): boolean {
+/** Whether a line holds all words of any of the phrases from one place to another. */
+function holdsPhrase(phrases: Uint16Array, said: Int32Array, from: number, end: number): boolean {
   let at = from;
-  for (; at < phrases; at += 1) if (isSaid(said, words[at]!)) return true;
   while (at < end) {
-    const behind = at + 1 + words[at]!;
+    const behind = at + 1 + phrases[at]!;
     at += 1;
-    while (at < behind && isSaid(said, words[at]!)) at += 1;
+    while (at < behind && isSaid(said, phrases[at]!)) at += 1;
     if (at === behind) return true;
     at = behind;
   }

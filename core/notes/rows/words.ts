@@ -57,6 +57,9 @@ const OWN_BITS = Object.keys(OFTEN_SAID).length;
 const sieveAt = (place: number): number =>
   1 << (place < OWN_BITS ? place : OWN_BITS + (place % (32 - OWN_BITS)));
 
+/** Whether a word is the only one of its first bit. */
+export const isCommon = ({ id }: RowWord): boolean => id > 0 && id <= OWN_BITS;
+
 /** All common words share one, and those that share the first have another. */
 const secondAt = (place: number): number => 1 << (place < OWN_BITS ? 0 : 1 + (Math.floor(place / 16) % 31));
 
