@@ -1,6 +1,7 @@
 import { readMessage } from "../../core/notes/read.ts";
 import type { Reading } from "../../core/notes/reading.ts";
 import { askedApart } from "../../core/notes/second-look/cuts.ts";
+import { isFor } from "../../core/notes/unclear.ts";
 import type { Answered } from "../../core/questions/answered.ts";
 import { answer, answersApart } from "../../core/questions/ask.ts";
 import type { QuestionDesk } from "../../core/questions/desk.ts";
@@ -72,6 +73,14 @@ function hasFigure({ value, rows = [] }: Answered): boolean {
   return rows.length > 0 || (value != null && Number(value) !== 0);
 }
 
+/** "Profit for the last 90 days", "notes from the 14th": no note by its own words and a figure by all of them, whatever was spoken of. */
+export function asksFigure(turn: Turn, text: string, readings: readonly Reading[]): boolean {
+  if (turn.lines !== 1 || readings.length === 0) return false;
+  if (!readings.every((reading) => reading.kind === "unclear" && !reading.could)) return false;
+  const { understood, opens } = answer(text, questionDesk(turn));
+  return understood && opens === true;
+}
+
 /**
  * Answers a message that asks about the books, in whatever words. A question that is not understood is refused by
  * the word that stands in the way, and never answered wider. False where the message is no question. `isOther`: not
@@ -118,10 +127,15 @@ export function answerAsked(
   const isTold =
     answered.understood &&
     readings.every(({ kind }) => kind === "unclear") &&
-    (hasFigure(answered) || (answered.opens === true && !/\d/.test(text)));
+    (hasFigure(answered) || answered.opens === true);
   if (!isAsked && !asks && !isTold) return false;
   if (!answered.understood && isOther) return false;
-  if (!answered.understood && !(isAsked && answered.words?.length) && !asksOfNames) return false;
+  // "Should i drop the price": what is asked is no deed that is still to come.
+  const isOnlyAsked =
+    /^\W*(?:so |and )?(?:should|which|who|any(?:one|body)) /i.test(text) &&
+    readings.every((reading) => reading.kind === "unclear" && !reading.could && isFor(reading, "intention"));
+  const names = (isAsked && answered.words?.length) || isOnlyAsked;
+  if (!answered.understood && !names && !asksOfNames) return false;
   tell(turn, answered, text);
   for (const reading of readings) keepWhatWasAsked(turn, reading);
   return true;

@@ -13,7 +13,7 @@ import { endsAsking, soundsAsked } from "../../core/questions/sounds.ts";
 import type { Note } from "../../db/notes.ts";
 import type { Question } from "../../db/questions.ts";
 import { answersAny, type SaidNow } from "./answering.ts";
-import { answerApart, answerAsked } from "./asked.ts";
+import { answerApart, answerAsked, asksFigure } from "./asked.ts";
 import { heard } from "./cautioning.ts";
 import { runCommand } from "./commands.ts";
 import { goneOn, talkingDesk } from "./going-on.ts";
@@ -81,7 +81,7 @@ function readNotes(turn: Turn, said: SaidNow, replyRoot: number | undefined): vo
   const read = text === said.text ? said.readings : readMessage(text, turn.today);
   // A list of notes is told by itself, whatever was said before.
   const desk = turn.lines === 1 ? talkingDesk(turn, replyRoot) : null;
-  const asSaid = desk ? goneOn(text, read, desk) : read;
+  const asSaid = desk && !asksFigure(turn, text, read) ? goneOn(text, read, desk) : read;
   // "sold the chest for how much": nothing is done that a caution could be for.
   if (!endsAsking(text)) heard(turn, text, asSaid);
   if (isRemark(text, asSaid)) return;

@@ -46,14 +46,15 @@ const FIGURES: readonly Cue[] = [
 ];
 
 /** Whether the words name a figure, so that a word in the way is worth naming: "profit on glorbs", "best month for gnomes". */
-export function namesFigure({ cues, groups, orders, items, periods, said }: Parts): boolean {
+export function namesFigure({ cues, groups, orders, items, periods, said, first }: Parts): boolean {
   const isOrdered = orders.length > 0 && groups.length > 0;
   return (
     FIGURES.some((cue) => cues.has(cue)) ||
-    /\b(?:profits?|earnings?|gains?|made on)\b/.test(said) ||
+    /\b(?:profits?|earnings?|gains?|made on|(?:asking|list) price of)\b/.test(said) ||
     (items.length > 0 && cues.has("earn") && / money$/.test(said)) ||
     groups.some(({ parted }) => parted) ||
     isOrdered ||
+    (periods.length > 0 && /^(?:notes|sales|purchases|expenses|payments|listings|drives)$/.test(first)) ||
     (items.length > 0 && periods.length > 0)
   );
 }

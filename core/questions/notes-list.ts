@@ -86,17 +86,22 @@ function lineOf(
         : noteLabel(books, fact);
   const isGot = fact.kind === "trade" && kinds?.has("buy") === true && !kinds.has("trade");
   const price = numbers.reduce((sum, number) => sum + (books.pieces.get(number)?.price ?? 0), 0);
-  const value = isFee ? fee : isGot ? price : (cutBy ?? fact.amount ?? null);
+  // "The lowest price i ever listed": of each, where several were put up at once.
+  const isEach = isEnd && fact.kind === "list" && numbers.length > 1 && fact.amount !== null;
+  const amount = isEach ? Math.round(fact.amount! / numbers.length) : fact.amount;
+  const value = isFee ? fee : isGot ? price : (cutBy ?? amount ?? null);
   const size =
     value ?? (fact.kind === "drive" ? Number(fact.data.miles) : fact.kind === "work" ? fact.data.minutes : 0);
-  return { fact, date: fact.day, label, numbers, value, size };
+  return { fact, date: fact.day, label: isEach ? `${label}, each` : label, numbers, value, size };
 }
 
 /** Whether a fact is among those asked for, any of its pieces being enough. */
 function isAsked(desk: Desk, fact: Fact, { kinds, filters, period, apart, withAmount }: NotesAsked): boolean {
   const kind = fact.kind === "retire" ? fact.data.how : fact.kind;
   const isReturn = kinds?.has("return") === true && fact.kind === "refund" && fact.data.returned === true;
-  if (kinds && !kinds.has(kind) && !isReturn && !isTrade(fact, kinds) && !isFee(fact, kinds)) return false;
+  const isFeeSpent = kinds?.has("fee") === true && fact.kind === "spend" && fact.data.category === "fees";
+  const isOther = isReturn || isFeeSpent || (kinds && (isTrade(fact, kinds) || isFee(fact, kinds)));
+  if (kinds && !kinds.has(kind) && !isOther) return false;
   // What was put up in price is no price cut.
   if (fact.kind === "reprice" && kinds?.has("reprice") && !desk.index.cutBy.has(fact.id)) return false;
   if (!(apart ?? [period]).some((each) => isIn(each, fact.day)) || (withAmount && !fact.amount)) return false;

@@ -107,7 +107,7 @@ function isListedSales({ first, limits }: Parts, f: Features): boolean {
 }
 
 /** "The biggest tip", "my smallest loan payment", "the largest single expense": one note, by its amount. */
-function singleOf({ marks, orders, groups, besideAt, limits }: Parts, f: Features): Ends | null {
+function singleOf({ marks, orders, groups, besideAt, limits, said: words }: Parts, f: Features): Ends | null {
   const [said, more] = orders;
   if (
     !said ||
@@ -121,6 +121,8 @@ function singleOf({ marks, orders, groups, besideAt, limits }: Parts, f: Feature
   const isOfLoan = behind[0]?.senses.own.some(({ dimension }) => dimension === "loan");
   // "The biggest single storage bill", "the largest gas purchase"
   const isBill = f.supply && BILLS.test(behind[1]?.text ?? "");
+  // "Lowest ever listed" is of all that was ever put up, where "lowest listed" is of what is up now.
+  const isListing = /\bever listed\b/.test(words) && besideAt.length === 0;
   const next = behind[isOfLoan || isBill ? 1 : 0];
   if (!next || next.text.endsWith("s") !== (said.top !== null && said.top > 1)) return null;
   const isTip = f.stream && (next.senses.thing?.stream !== undefined || next.senses.own.length > 0);
@@ -129,7 +131,7 @@ function singleOf({ marks, orders, groups, besideAt, limits }: Parts, f: Feature
     /\bsingle\b/.test(marks[said.at]!.text) && /^(?:expense|expenditure|bill)s?$/.test(next.text);
   const isCut = /^price (?:cut|drop|reduction)s?$/.test(next.text);
   const isDeed = /^(?:drive|trip|work session|session)s?$/.test(next.text) && f.has("miles", "minutes");
-  if (!isTip && !isPayment && !isExpense && !isDeed && !isBill && !isCut) return null;
+  if (!isListing && !isTip && !isPayment && !isExpense && !isDeed && !isBill && !isCut) return null;
   const from = said.order === "most" ? "highest" : "lowest";
   return { from, count: said.top ?? 1, asksDay: false, isAge: false };
 }

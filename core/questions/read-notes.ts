@@ -62,7 +62,7 @@ export function asksDayOfBuying(f: Features): boolean {
 
 /** "how many trips in october", "number of expenses": so many notes, and not what they come to. */
 export function countsNotes({ said }: Parts): boolean {
-  return /\b(?:how many|number of|count of) (?:of my |my )?(?:drives|trips|expenses|work sessions|price cuts|price drops|loan payments|payments|deposits (?:have|did) (?:i|we) (?:take|taken|collect|collected|get|gotten|received?)|deposits (?:i|we|ive|weve) (?:took|taken|collected|got|gotten|received))\b/.test(
+  return /\b(?:how many|number of|count of) (?:of my |my )?(?:drives|trips|expenses|work sessions|price cuts|price drops|loan payments|payments|(?:\w+ )?fees|deposits (?:have|did) (?:i|we) (?:take|taken|collect|collected|get|gotten|received?)|deposits (?:i|we|ive|weve) (?:took|taken|collected|got|gotten|received))\b/.test(
     said,
   );
 }

@@ -25,6 +25,8 @@ export type WorthQuestion =
       traits: readonly string[];
       /** "Is 240 too high for the hutch": a price held against what to ask. */
       held?: { price: Cents; tooLow: boolean };
+      /** Whether to come down now is asked: "should i drop the price on the vanity". */
+      drops?: true;
     }
   /** Whether to take so much for a piece of ours; null: how low to go. */
   | { kind: "offer"; pieces: readonly Readonly<Piece>[]; price: Cents | null };
@@ -35,7 +37,9 @@ const SALES_MIN = 3;
 /** A question about a price to pay or to ask, or null. */
 export function readWorth(parts: Parts, f: Features, desk: Desk): WorthQuestion | Refusal | null {
   const { said } = parts;
+  const isDrop = said.startsWith("should i drop the price on ") && parts.amounts.length === 0;
   const isAsking =
+    isDrop ||
     f.has("askFor") ||
     // "What would a lamp go for", "what should i list the vanity at"
     (/\b(?:would|could|might)\b/.test(said) &&
@@ -77,6 +81,7 @@ export function readWorth(parts: Parts, f: Features, desk: Desk): WorthQuestion 
       "spent",
       "take",
       "have",
+      ...(isDrop ? (["priceCut"] as const) : []),
       ...(isAsking ? (["soldFor", "revenue", "sold"] as const) : []),
     ],
     { used },
@@ -98,7 +103,13 @@ export function readWorth(parts: Parts, f: Features, desk: Desk): WorthQuestion 
     if (isOffer) return { kind: "offer", pieces, price: parts.amounts[0]?.cents ?? null };
     // "Whats a dresser worth" is asked of none in particular.
     const isAny = asksWorth(parts) && /\ban? (?:\w+ )?\w+ worth\b/.test(said);
-    return { kind: "ask for", pieces: isAny ? [] : pieces, kindOf, traits };
+    return {
+      kind: "ask for",
+      pieces: isAny ? [] : pieces,
+      kindOf,
+      traits,
+      ...(isDrop ? { drops: true as const } : {}),
+    };
   }
   const amounts = [...parts.amounts, ...parts.limits];
   if (amounts.length > 1) return null;
@@ -222,10 +233,18 @@ const STEP_CENTS = 500;
 
 function answerAsking(
   desk: Desk,
-  { pieces, kindOf, traits, held }: Extract<WorthQuestion, { kind: "ask for" }>,
+  { pieces, kindOf, traits, held, drops }: Extract<WorthQuestion, { kind: "ask for" }>,
 ): Answered {
   const [piece, other] = pieces;
   if (other && !areAlike(pieces)) return whichOne(pieces);
+  const isUp = piece?.listed && piece.listPrice !== null;
+  if (drops && !isUp)
+    return {
+      understood: true,
+      value: null,
+      period: null,
+      text: piece ? `${pieceLabel(piece)} is not listed.` : "None of those is here.",
+    };
   const kind = piece?.name ?? kindOf;
   const history = historyFor(desk, kind, piece?.traits ?? traits);
   if (history.sales.length < SALES_MIN) return tooThin(history);
@@ -241,6 +260,29 @@ function answerAsking(
     thinWords(history) ?? `Going by your ${history.sales.length} ${history.name} sold`,
     dropWords(desk, history, piece),
   ].filter((line) => line !== null);
+  if (drops) {
+    const why = lines.slice(3).join() || "No own days listed to go by";
+    const yes = why.includes(": drop to ");
+    const isLong = why.startsWith("Listed") && !yes;
+    const head = piece!.hold
+      ? "No, it is on hold"
+      : yes
+        ? "Yes"
+        : isLong
+          ? "No, nothing would be left"
+          : "Not yet";
+    const text = [
+      `${head}: ${pieceLabel(piece!)}, asking ${show(piece!.listPrice!)} (estimate)`,
+      why,
+      ...lines.slice(1, 3),
+    ];
+    return {
+      understood: true,
+      value: yes && !piece!.hold ? "yes" : "no",
+      period: null,
+      text: text.join("\n"),
+    };
+  }
   if (!held) return { understood: true, value: amountText(asked), period: null, text: lines.join("\n") };
   const yes = held.tooLow ? held.price < asked : held.price > asked;
   const verdict = `${yes ? "Yes" : "No"}, ${show(held.price)} is ${yes ? "" : "not "}too ${held.tooLow ? "low" : "high"} (estimate)`;

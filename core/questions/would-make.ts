@@ -18,6 +18,8 @@ export interface WouldMake {
   pieces: readonly Readonly<Piece>[];
   /** For all of them together. */
   price: Cents | null;
+  /** The price is what leaves so much: "what price makes 100 on the bench". */
+  isGoal: boolean;
 }
 
 const TAKES: readonly Cue[] = [
@@ -33,25 +35,30 @@ export function readWouldMake(parts: Parts, f: Features, desk: Desk): WouldMake 
     (f.has("asking", "fullPrice") || / at list$/.test(said)) &&
     / at\b/.test(said) &&
     !/\b(?:did|was|were|made)\b/.test(said);
-  if (!f.piece || !f.has("earn", "net") || !(isSupposed || isAtPrice)) return null;
+  const isGoal = said.startsWith("what price makes ");
+  if (!f.piece || !(isGoal || (f.has("earn", "net") && (isSupposed || isAtPrice)))) return null;
   if (f.loan || f.has("suppose", "payoff", "average", "median", "hourly", "howMany")) return null;
   const others = [orders, groups, periods, limits, besideAt, amounts.slice(1)];
   if (others.some((list) => list.length > 0)) return null;
   const found = narrowed(parts, "profit", desk);
   if ("kind" in found) return found;
   const ifs = parts.marks.flatMap(({ text }, at) => (/^(?:if|when|once)$/.test(text) ? [at] : []));
-  const fault = leftOver(parts, TAKES, { used: new Set([...ifs, ...amounts.map(({ at }) => at)]) });
+  const fault = leftOver(parts, isGoal ? [...TAKES, "price"] : TAKES, {
+    used: new Set([...ifs, ...amounts.map(({ at }) => at)]),
+  });
   if (fault) return fault;
   const all = piecesOf(
     desk,
     found.map(({ filter }) => filter),
   );
   const pieces = all.filter(({ gone }) => !gone);
-  return pieces.length === 0 ? null : { kind: "would make", pieces, price: amounts[0]?.cents ?? null };
+  if (pieces.length === 0 || (isGoal && pieces.length > 1)) return null;
+  const price = amounts[0]?.cents ?? null;
+  return { kind: "would make", pieces, isGoal, price: isGoal ? price! + costOf(pieces[0]!) : price };
 }
 
 /** The profit at that price, or at the list prices of those that have one. */
-export function answerWouldMake({ pieces, price }: WouldMake): Answered {
+export function answerWouldMake({ pieces, price, isGoal }: WouldMake): Answered {
   const known = pieces.filter(({ listPrice }) => price !== null || listPrice !== null);
   const cost = known.reduce((sum, piece) => sum + costOf(piece), 0);
   const prices = price ?? known.reduce((sum, { listPrice }) => sum + (listPrice ?? 0), 0);
@@ -69,11 +76,13 @@ export function answerWouldMake({ pieces, price }: WouldMake): Answered {
       : `${pieceLabel(piece)}: ${show(piece.listPrice - costOf(piece))} at ${show(piece.listPrice)}`,
   );
   const isOfEach = pieces.length > 1 && price === null;
-  const head = `Profit at ${at}, ${names}: ${show(prices - cost)} (cost ${show(cost)})`;
+  const head = isGoal
+    ? `${names}: sell at ${show(prices)} for ${show(prices - cost)} profit (cost ${show(cost)} so far)`
+    : `Profit at ${at}, ${names}: ${show(prices - cost)} (cost ${show(cost)})`;
   return {
     understood: true,
-    measure: "profit",
-    value: known.length === 0 ? null : amountText(prices - cost),
+    measure: isGoal ? "price" : "profit",
+    value: known.length === 0 ? null : amountText(isGoal ? prices : prices - cost),
     ...(isOfEach ? { rows } : {}),
     period: null,
     text: known.length === 0 ? cut(lines).join("\n") : [head, ...(isOfEach ? cut(lines) : [])].join("\n"),

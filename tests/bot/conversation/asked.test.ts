@@ -139,3 +139,20 @@ test.each([
 ])("furniture is asked for by its other name, as notes mean it: %s", (question, figure) => {
   expect(chat.say(question).text).toContain(figure);
 });
+
+test.each([
+  ["profit for the last 90 days", /^Made, last 90 days: /],
+  ["notes since the 1st", /^Noted, since /],
+  ["fees for the last 30 days", /^Fees, last 30 days: nothing/],
+  ["asking price of the bench", /^Asking, benches, now: 60\.00/],
+])("a figure that is asked for is no note of what was spoken of: %s", (question, told) => {
+  for (const note of ["bought bench 14", "listed bench 60", "hold bench deposit 10 from sam"]) chat.say(note);
+  expect(chat.say("who has the bench on hold").text).toContain("sam");
+  const before = chat.ledger.books.facts.length;
+  expect(chat.say(question).text).toMatch(told);
+  expect(chat.ledger.books.facts).toHaveLength(before);
+});
+
+test("what to do is no deed to come: the question is refused as one", () => {
+  expect(chat.say("which loan should i throw money at first").text).not.toContain("Not done yet");
+});

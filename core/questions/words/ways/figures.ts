@@ -269,4 +269,28 @@ export const OF_FIGURES: readonly WayRow[] = [
     "what percent of asking do i end up with",
     "what percent of asking do i get",
   ],
+  [
+    "how_much {more} do|must|should <us> {still} need|have to make|earn|clear|hit|reach|get_to n:<number>",
+    "how far from $n profit am i",
+    "how much do i need to make 1000 this year",
+    "how far from 1000 profit am i this year",
+  ],
+  [
+    "^ what percent|percentage profit|gain do|did <us> make|clear|turn",
+    "what is my margin",
+    "what percentage profit do i make",
+    "what is my margin",
+  ],
+  [
+    "what|which day|days of the? week {do|does|things|stuff|pieces} sell|sells|move",
+    "which weekday do i sell most",
+    "what day of the week do things sell",
+    "which weekday do i sell most",
+  ],
+  [
+    "how_much x:2 do|does|did <us> burn|burn_through|go_through|use|use_up in|during? a|an|per|every|each|the? m:month|week|year $",
+    "$x a $m on average",
+    "how much gas do i burn through in a month",
+    "gas a month on average",
+  ],
 ];

@@ -370,4 +370,40 @@ export const OF_LISTS: readonly WayRow[] = [
     "chairs other than dining ones",
     "chairs other than dining chairs",
   ],
+  [
+    "^ who|which|what|any|anyone|anybody <buyers>|people? {who|that|has|have|did|ever|do|i|had} bought|buy|buys|come_back|came_back|shopped|purchased {something|from|with|me|us|for|anything|a} twice|more_than_once|more_than_one|more_than_1|several_times|a_second_time|a_second_piece|second_piece|again|for_more|another x:1? $",
+    "list buyers over 1 pieces",
+    "anyone buy from me more than once",
+    "list buyers over 1 pieces",
+  ],
+  [
+    "^ <buyers>|people who|that {has|have|ever} bought|buy|come_back|came_back|purchased {from|me|us} more_than_once|more_than_one|more_than_1|twice|again|several x:1? $",
+    "list buyers over 1 pieces",
+    "buyers who bought more than one piece",
+    "list buyers over 1 pieces",
+  ],
+  [
+    "how_many people|<buyers> {have|has|ever|who|that} bought|buy|come_back|came_back|purchased {from|me|us} more_than_once|more_than_one|more_than_1|twice|again|several x:1? $",
+    "how many buyers bought over 1 pieces",
+    "how many people bought more than one thing",
+    "how many buyers bought over 1 pieces",
+  ],
+  [
+    "^ v:bought|got|found w:in|during|before|after|since x:3 and|but|, sold =in|during|before|after|since|on|last|this",
+    "pieces $v $w $x and sold",
+    "bought in june and sold in july",
+    "pieces bought in june and sold in july",
+  ],
+  [
+    "^ what|how_much is|are|will p:2 still|yet {going|to|gonna|supposed|have|has} pay|owe|bring|give|hand me|us? over? $",
+    "what does $p owe",
+    "what is the nurse still going to pay",
+    "what does the nurse owe",
+  ],
+  [
+    "leave|left|dropped_off {a|any|the|his|her|their} deposit",
+    "give a deposit",
+    "did the nurse leave a deposit",
+    "did the nurse give a deposit",
+  ],
 ];

@@ -135,4 +135,52 @@ export const OF_LOANS: readonly WayRow[] = [
     "put it all on the loan",
     "what should i send to the loan",
   ],
+  [
+    "w:last|latest|first|biggest|largest|smallest|lowest|highest|average|avg|total|how_many|number_of|recent p:payment|payments !left|remaining|to_go|till|until|on|to|from|for|by|i|do|are|method|methods|toward|towards",
+    "$w loan $p",
+    "how much was my last payment",
+    "how much was my last loan payment",
+  ],
+  [
+    "^ p:payments =by|per|since|this|last|in|each|every|<stretch>",
+    "loan $p",
+    "payments by month",
+    "loan payments by month",
+  ],
+  [
+    "s:did|have|has u:<us> {ever} make|made|send|sent {a|any|my|our|another|some|loan} payment|payments to|on|toward|towards",
+    "$s $u pay on",
+    "did i make a payment on the van in may",
+    "did i pay on the van in may",
+  ],
+  [
+    "s:did|have|has u:<us> {ever} make|made|send|sent {a|any|my|our|another|some|loan} payment|payments !from|for|by",
+    "$s $u pay the loan",
+    "did we make any payments in may",
+    "did we pay the loan in may",
+  ],
+  [
+    "^ {so|whats|what|how_much|has|have|is} the|my|our? x:1 l:loan|debt is|has|been|got|gotten? knocked|chipped|whittled|gone|come|went down|away|off? {so_far|by|how_much|already|to_date} $",
+    "principal paid on the $x $l",
+    "car loan knocked down by how much",
+    "principal paid on the car loan",
+  ],
+  [
+    "how_much did|have|has|is i|we|ive? {i|we|have|ever} knock|knocked|chip|chipped|whittle|whittled|shave|shaved|take|taken off|down|away|from the|my|our? x:1 l:loan|debt",
+    "principal paid on the $x $l",
+    "how much have i chipped off the van loan",
+    "principal paid on the van loan",
+  ],
+  [
+    "how_much has|did the|my|our? x:1 l:loan|debt gone|go|come|dropped|shrunk|fallen|went down? =so_far|since|in|this|last|by|already|to_date",
+    "principal paid on the $x $l",
+    "how much has the van loan gone down since may",
+    "principal paid on the van loan since may",
+  ],
+  [
+    "how_much has|did the|my|our? x:1 l:loan|debt gone|go|come|dropped|shrunk|fallen|went down? $",
+    "principal paid on the $x $l",
+    "how much has the van loan gone down",
+    "principal paid on the van loan",
+  ],
 ];

@@ -104,4 +104,16 @@ export const OF_WORTH: readonly WayRow[] = [
     "if it all sells at asking what do i get",
     "total asking",
   ],
+  [
+    "^ {so|and} what|how_much {price|do|should|would|must|have|need|i|we|to|it|ask|get|sell|list|on|for|id} {the|my} x:3 for|at {to} make|clear|net|earn|get|have n:<number> profit|on_it|off_it? $",
+    "what price makes $n on $x",
+    "what should i sell the bench for to make 100",
+    "what price makes 100 on bench",
+  ],
+  [
+    "^ {so|and} what|which|how_much price {would|will|do|i|need|gives|gets|makes|give|get|make|me|us|to|for} n:<number> profit|on|off|from {on|off|from|profit|the|my} x:3 $",
+    "what price makes $n on $x",
+    "what price gives me 100 profit on the bench",
+    "what price makes 100 on bench",
+  ],
 ];
