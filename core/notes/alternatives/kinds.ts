@@ -10,7 +10,7 @@ import { isLoanName } from "../slots/names.ts";
 import { INTENDED, NO_SALE, PRICE_TO, SALE_SAID } from "../words/deals.ts";
 import { LABOR_NAMES } from "../words/labors.ts";
 import { ARTICLES_WIDE, BEFORE_AGREED, PRICED_BY } from "../words/links.ts";
-import { ASKS_FOR } from "../words/money.ts";
+import { ASKS_FOR, FOR_NOTHING } from "../words/money.ts";
 import { PIECE_PARTS } from "../words/parts.ts";
 import { as, changed, eachIn, type Held, itself, MEASURED, type Offer } from "./held.ts";
 
@@ -73,6 +73,10 @@ export const boughtListedSold: Offer = (held) => {
   const each = eachIn(held);
   if (held.pieces && each !== null)
     return (["list", "sell"] as const).map((kind) => as(kind, { price: each, each: true }, held));
+  // "yard sale: bookcase 10, mirror free"
+  const isFree = held.clause.tokens.some(({ text }) => FOR_NOTHING.has(text));
+  if (held.pieces && price === undefined && isFree)
+    return [as("buy", { price: 0, ...sourceIn(held.clause) }, held)];
   if (!held.pieces || price === undefined) return [];
   if (isLowered(held.clause))
     return [

@@ -21,6 +21,7 @@ export const TAKINGS: readonly ((drafts: readonly Draft[]) => readonly Draft[])[
   withSameDoing,
   withVerbOfAll,
   withThrownIn,
+  withFreeOnes,
   withTopic,
   withPriceLater,
   withValueLater,
@@ -71,6 +72,21 @@ function isUndoing({ kind, trouble, fields, clause }: Draft, before: Draft): boo
   if (kind === "fallthrough")
     return !trouble && fields["refunded"] === undefined && fields["kept"] === undefined;
   return trouble?.kind === "denial" && clause.tokens.some(({ text }) => BUYERS_SAID.has(text));
+}
+
+/** "bought bookcase 10, mirror free, lamp free": what came along with it. */
+function withFreeOnes(drafts: readonly Draft[]): readonly Draft[] {
+  const given: Draft[] = [];
+  for (const draft of drafts) {
+    const before = given.at(-1);
+    const [free, ...others] = draft.could;
+    const isAlong = before?.kind === "buy" && !before.trouble && draft.trouble?.kind === "noVerb";
+    if (isAlong && free?.kind === "buy" && free.fields["price"] === 0 && others.length === 0) {
+      const { source } = before.fields;
+      given.push({ ...free, fields: { ...(source === undefined ? {} : { source }), ...free.fields } });
+    } else given.push(draft);
+  }
+  return given;
 }
 
 /** "bought 3 stools 30, they tossed in a bench": one price for all of them, or for the stools alone. */
