@@ -47,9 +47,8 @@ export const AFTERWARDS = rowsOf<TurnEffect>({
   "denial: dana offered 150 for the dresser, turned her down":
     "offered|offers|offer|offering|lowballed|bid … $ … [,|.|-|and|but|so|lol|haha* i|we|me|ive? no|nope|nah|hell_no|heck_no|no_way|no_thanks|no_thank_you|no_chance|no_deal|not_happening|absolutely_not|pass|hard_pass|turned_it_down|turned_him_down|turned_her_down|turned_them_down|declined|refused|passed|laughed|walked_away|hung_up lol|haha|lmao|thanks|obviously|of_course|way|sir|maam*] ;",
   // Taken back.
-  "denial: sold desk 140 but he brought it back": `<sell>|<buy> … [${LINK} took|brought|sent|gave|got|carried|dragged|hauled it|them|that back <word>*]`,
+  "denial: sold desk 140 but he brought it back": `<sell>|<buy> … [${LINK} took|brought|sent|gave|got|carried|dragged|hauled|came|went|coming it|them|that? back <word>*]`,
   "denial: sold desk 140 and gave it all back to him": `<sell> … [${LINK} then|later|had_to|ended_up|i|we* gave|give|handed|sent|refunded|returned|giving him|her|them|it|all|the|his|their|every|cent|of_it|money|cash|price|full|amount* back]`,
-  "denial: sold desk 140 came back today": `<sell>|<buy> … [${LINK} came|went|coming back <word>*]`,
   "denial: sold desk 140 and she wants her money back": `<sell>|<buy> … [${LINK} want|wants|wanted|wanting|asked_for|asking_for|demands <art>? money|refund|cash back?]`,
   "denial: bought dresser 40 changed my mind": `<sell>|<buy> … [${LINK} i|we? changed|undid <art>? mind|it|the_deal?]`,
   "denial: bought dresser 40 returned it": `<buy> … [${LINK} returned|returning it|them]`,
@@ -112,11 +111,9 @@ export const AFTERWARDS = rowsOf<TurnEffect>({
   // Somebody else's, or not for sale.
   "word: cousin picked up a piano bench for us, 25":
     "^ !i|we|ive|weve|just <word> <~buy> … [for us|me|the_shop|the_business|the_store]",
-  "other: sold moms desk 140": "<sell> <art>? [<theirs>] !<piece>",
+  "other: sold moms desk 140": "<sell> <art>? [<theirs>]",
   "other: bought dresser 40 for our bedroom":
-    "<~buy> … <piece> $? [for my|our|the|his|her? <kin>|myself|us|me|house|home|bedroom|kitchen|bathroom|nursery|apartment|living_room|office|own_house|ourselves|friend|neighbor|neighbour|neighbors] ;",
-  "other: picked up dresser for mom 40":
-    "<~buy> … <piece> [for my|our|the|his|her? <kin>|myself|us|me|house|home|bedroom|kitchen|bathroom|nursery|apartment|living_room|office|own_house|ourselves|friend|neighbor|neighbour|neighbors] $ ;",
+    "<~buy> … <piece> $? [for my|our|the|his|her? <kin>|myself|us|me|house|home|bedroom|kitchen|bathroom|nursery|apartment|living_room|office|own_house|ourselves|friend|neighbor|neighbour|neighbors] $? ;",
   "other: sold desk 140 for a friend":
     "<sell> … $ [for <art>? <kin>|friend|neighbor|neighbour|coworker|someone|somebody|church] ;",
   "other: the shop down the street sold a hutch 300":

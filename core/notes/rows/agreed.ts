@@ -162,6 +162,5 @@ export const HELD: readonly Row<NumberEffect>[] = [
     "passing: layaway on the desk, 30 today and 30 every week after":
       "layaway|installments|on_layaway … ,|-? $ today|now|down|first … [,|and|then|plus* $ every|a|per|each week|month|friday|payday|paycheck|<span>|<day> after|until|till|thereafter|more|then*]",
     "down: ben gave 40 on the desk, other 110 friday": `<new>|<person>|he|she|they [gave|paid|sent|brought] $ on|for|toward|towards <art>? <piece> … ${REST}|another? $ ${LATER}`,
-    "passing: agreed 100 for both chairs, 20 down": `${AGREES} … $ … <piece> [,|-|and|.*] $ down|deposit`,
   }),
 ];

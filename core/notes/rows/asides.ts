@@ -70,8 +70,6 @@ const ROWS = rowsOf<AsideEffect>({
     "[missing|lacking|without <art>? <new>|<trait>|<plain>|<opinion>* <part>|<supply>]",
   "aside: donated desk to the womens shelter":
     "!keep|keeping|kept <retire> … [to|at|for <art>? <new>|<plain>|<trait>|<opinion> <new>|<plain>|<person>|<kin>? down_the_block|down_the_street|down_the_road|up_the_street|next_door|across_the_street|around_the_corner|with_kids|in_need?] ;",
-  "aside: gave the trunk to doris as a gift":
-    "gave|giving|gifted … <piece> [to <art>? <new>|<plain>|<trait>|<opinion> <new>|<plain>|<person>|<kin>? as a|an|her|his? gift|present|freebie]",
   "aside: 15 min fixing drawer on dresser":
     "<labor> … [<art>? drawer|drawers|door|doors|leg|legs|top|base|frame|arm|arms|seat|shelf|shelves|back|sides|joint|joints|corner|hinge|crack|hole|holes|chip|chips on|of|in|for|off?] <art>? <piece>",
   "aside: tolls 5 round trip": "<supply> $ [round_trip|roundtrip|both_ways|there_and_back|all_in]",
@@ -97,8 +95,6 @@ const ROWS = rowsOf<AsideEffect>({
   "aside: bought the cutest vanity ever for 40": "<piece> [ever|of_all_time|yet] for|$|,|;",
   "aside: sold the bench 55, took it in quarters":
     "<sell> … [,|-|and* he|she|they|i|we* took|paid|paid_me|got? it|me|all|them* in quarters|ones|fives|tens|twenties|coins|change|pennies|singles|small_bills|exact_change]",
-  "aside: sold the wicker chairs 56 and she sent it by transfer":
-    "<~sell>|let … [,|-|.|;|and* he|she|they|buyer|money|the_money|payment|it|all_of_it|everything sent|wired|transferred|mailed|came|came_in|came_through|arrived|landed|did|made it|them|that|me|us|the|a|money|payment|all|over|right_away|already* in|by|via|with|as?] <method>",
   "aside: let the chairs go for 56, to a mother with twins, and she sent it by transfer":
     "<~sell>|let … $ … [,|-|.|;|and* he|she|they|buyer|money|the_money|payment|it|all_of_it|everything sent|wired|transferred|mailed|came|came_in|came_through|arrived|landed|did|made it|them|that|me|us|the|a|money|payment|all|over|right_away|already* in|by|via|with|as?] <method>",
   "aside: sold desk 90 transfer, already deposited it":

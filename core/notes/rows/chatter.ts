@@ -66,8 +66,6 @@ const ROWS = rowsOf<ChatterEffect>({
   "chat: hutch is now 225, too many lowballers": "^ [too|so many|much !$ <any> <word>?] ;",
   "chat: went to the dump, fee 12, tossed the recliner": "^ [i|we? went_to_the_dump|went_to_dump] ,|.|and",
   // How it went, and why something was needed.
-  "chat: 2h on the crib, way longer than i thought":
-    "^ [it? took|ran|was? way|much|a_lot|lot|a_bit|bit|far|a_little|little* longer|more|less|faster|quicker|harder|shorter|easier|heavier|worse|better than i|we|it? thought|expected|planned|figured|hoped|bargained_for] ;",
   "chat: sander 59, old one died":
     "^ [the|my|our? old one|ones|pair|set|can|blade|brush? died|broke|quit|gave_out|wore_out|fell_apart|went_bad|dried_out|dried_up|was|were|is|are shot|dead|junk|toast|worn_out|dull?] ;",
   "chat: next one, sold the crib 40": "^ [next one|up|item|thing? is|was?] ,|:|-|. <any>",

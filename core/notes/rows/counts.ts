@@ -1,6 +1,9 @@
 import type { NumberEffect } from "./owed.ts";
 import { rowsOf } from "./row.ts";
 
+/** Whose miles they are. */
+const OF_VAN = "business|biz|work|truck|van|shop";
+
 /** Before how much it is by now. */
 const MAKES = "makes|making|thats|that_makes|that_is|for|its|now";
 
@@ -13,15 +16,13 @@ const HEADS =
 
 /** Numbers that count or measure something and are no money by themselves: what it comes to by now, supplies, addresses, sizes. */
 export const COUNTS = rowsOf<NumberEffect>({
-  "passing: 45 more min on the desk, makes 3h so far": `<time> … [,|-|and|so* ${MAKES} <time> so_far|total|altogether|in_all|all_told|overall|in_total now*]`,
+  "passing: 45 more min on the desk, makes 3h so far": `<time> … [,|-|and|so* ${MAKES} <time> so_far|total|altogether|in_all|all_told|overall|in_total|on_it|in_it|now now*]`,
   "passing: 2h sanding the table, brings it to 6 hours":
     "<time> … [,|-|and|so* that? brings|bringing|makes|making it|us|that|the_total? to|at? <time> now|total|altogether?]",
   "vague: 2 hours on the table with dad, so 4 hours between us":
     "<time> … [,|-|and|so* <time> between_us|combined|between_the_two_of_us|between_both_of_us]",
-  "passing: 30 min on the desk, thats 4 hours now": `<time> … [,|-|and|so* ${MAKES} <time> now|on_it|in_it]`,
   "passing: 12 on paint, thats 40 in the desk now": `<supply> … ,|-|and|so* [${MAKES} $ in|into <art>? <piece> now|so_far|total?]`,
-  "heads: workshop 3 people 40 each": `<stream> had|with|for|,|-|:* [# ${HEADS} ,|-|at|@|x|for|and|paid|paying|who_paid* <eachof>]`,
-  "heads: class had 6 people, 20 a head": `<stream> had|with|for|,|-|:* [# ${HEADS} ,|-|at|@|x|for|and|paid|paying|who_paid* $ a_head|per_head|per_person|a_person|a_pop|a_piece|a_seat|a_spot]`,
+  "heads: workshop 3 people 40 each": `<stream> had|with|for|,|-|:* [# ${HEADS} ,|-|at|@|x|for|and|paid|paying|who_paid* $? <eachof>|a_head|per_head|per_person|a_person|a_pop|a_piece|a_seat|a_spot]`,
   "passing: sold desk to 2 girls 140":
     "to|by [# girls|guys|kids|ladies|women|men|students|sisters|brothers|people|friends]",
   "deposit: pete gave us 20 down":
@@ -43,8 +44,8 @@ export const COUNTS = rowsOf<NumberEffect>({
   "beside: sold desk to the neighbor 2 doors down 140":
     "<verb> … [# doors|door|houses|house|blocks|streets|floors|towns|miles down|over|up|away|from_me|from_us|from_here|below|above]",
   "passing: 5 min epoxy 7": "[<time>] epoxy|glue|resin|filler",
-  "miles: miles 24": "^ <day>? [miles|mileage|mi :? <bare>] ;",
-  "miles: mileage 24 for the hutch": "^ [miles|mileage|mi :? <bare>] for|to|<day>|,",
+  "miles: miles 24": `^ <day>? [${OF_VAN}? miles|mileage|mi today|total|driven|for_today|this_morning? :? <bare>] ;`,
+  "miles: mileage 24 for the hutch": `^ [${OF_VAN}? miles|mileage|mi :? <bare>] for|to|<day>|,`,
   "miles?: drove 24": "drove|drived [<bare>] ;",
   "miles?: drove 24 to get dresser":
     "drove|drived [<bare>] <day>|,|.|to|out|over|there|back|total|today|roundtrip|round_trip|yesterday",
@@ -87,9 +88,7 @@ export const COUNTS = rowsOf<NumberEffect>({
     "<list>|<reprice> … [$ more|less|higher|lower|cheaper than] <art>? <piece>",
   // Addresses, rooms, ranks.
   "passing: picked up desk 40 at 1420 maple ave":
-    "at|on|from|near|off|to|in [# <word> st|street|ave|avenue|rd|road|dr|drive|ln|lane|blvd|ct|court|pl|hwy|highway|pkwy|terrace|circle]",
-  "passing: picked up desk 40 at 1420 old mill rd":
-    "at|on|from|near|off|to|in [# <word> <word> st|street|ave|avenue|rd|road|dr|drive|ln|lane|blvd|ct|court|pl|hwy|highway|pkwy|terrace|circle]",
+    "at|on|from|near|off|to|in [# <word> <word>? st|street|ave|avenue|rd|road|dr|drive|ln|lane|blvd|ct|court|pl|hwy|highway|pkwy|terrace|circle]",
   "passing: found a lamp by house 27 on elm, free":
     "by|at|from|near|outside|, [house|no|number # on|off? <new>?] ,|.|;|-",
   "passing: 6 hooks for the coat rack 9, needed 8 but only 6 in stock":

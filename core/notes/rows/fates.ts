@@ -54,8 +54,6 @@ export const FATES = rowsOf<OwnerEffect>({
   "word: 21 miles taking the lamp over to danas":
     "<miles> dropping|taking|running|hauling|bringing|delivering <art>? <piece> [off|over|up|down|back|out at|to|with? <art>|my? <new>|<person>|<kin>?] ;",
   "word: gifted nell the nightstands": "gifted <art>? [<new>|<kin>|<person>] <art>|both|all? <piece> !$",
-  "word: dumped the bench, its gone":
-    "<retire> … [,|and|now|so|-* its|it_is|theyre|was|it|already|now* gone|taken already|now|in_an_hour|within_the_hour|same_day*] ;",
   "word: scrapped the table, legs are rotted thru":
     "<retire> … <piece> ,|-|.|bc|because|cause|cuz|since? [<art>|its|his|the* legs|leg|frame|top|back|wood|veneer|seat|drawers|drawer|base|bottom|it|they is|are|was|were|had|has? too|all|so|just|completely|totally* rotted|rotten|rot|hopeless|wormy|moldy|mold|unsalvageable|unfixable|cracked|broken|shot|junk|gone|trashed|ruined|warped|a_goner|a_lost_cause|beyond_saving|beyond_repair|past_saving|full_of_worms|full_of_bugs|toast through|thru|out|away?] ;",
   "word: sold the desk, let it go for 140":

@@ -18,8 +18,7 @@ const ROWS = rowsOf<GoingOn>({
     "^ [and|then|so|now|took|knocked|dropped* another|one_more $ off|less it|that|now|today*] ;",
   "cut: 10 more off": "^ [and|then|so|now|took|knocked|dropped* $ more off|less it|that|now|today*] ;",
   "again: same again": "^ [then|oh|plus* the? same|same_thing|same_one|ditto again]",
-  "again: ditto": "^ [same|same_thing|ditto] ;",
-  "again: same yesterday": "^ [same|same_thing|ditto] <day>|<method> ;",
+  "again: ditto": "^ [same|same_thing|ditto] <day>|<method>? ;",
   "more: another 2 for 30": "^ [then|oh|plus* another # more? for|at?] $",
   "more: another can 14": "^ [and|then|oh|plus* another|one_more <container> for|at?] $ ;",
   "more: 2 more for 30": "^ [then|oh|plus* # more|others for|at?] $",
@@ -28,9 +27,7 @@ const ROWS = rowsOf<GoingOn>({
   "sold more: last two 70 cash":
     "^ [and|then|oh|plus|sold|just* the? last|other|remaining # ,? is|are|gone|sold|went? ,|for|at*] $",
   "more: and one more, 30":
-    "^ [and|then|oh|plus* another|another_one|one_more|the_last_one|last_one ,] $|<time>",
-  "more: another one 30":
-    "^ [then|oh|plus* another|another_one|one_more|the_last_one|last_one for|at?] $|<time>",
+    "^ [and|then|oh|plus* another|another_one|one_more|the_last_one|last_one ,|for|at?] $|<time>",
   "paid more: put another 75 on it":
     "^ [then|oh|plus|i|we* put|paid|sent|threw|added|gave another|an_extra $ to|on|at|toward|towards|into it|that] ;",
   "paid more: sent 40 more to it":

@@ -13,9 +13,7 @@ export const HANDED = rowsOf<OwnerEffect>({
     "^ [<art>? <kin>|<person>|<new> gave|handed me|us <art>? <supply> and|plus|+|& $ for <supply>]",
   "word: they paid me 90 for the class":
     "^ [<art>? <opinion>|<trait>|<plain>* they|he|she|<person>|<new>|<place>] paid|gave|sent me|us $ … for|from <art>? <any>? <stream>",
-  "help: my nephew helped 2 hrs, gave him 20": `^ [<art>? <kin>|<person>|<new> in_law? ${LENT_A_HAND} … i|we|so|and|,* paid|gave|slid|slipped|handed|tossed|owed him|her|them] $ !back`,
-  "help: bob sanded the desk for 2 hrs, gave him 40":
-    "^ [<art>? <kin>|<person>|<new> <labor>|worked|worked_on|did … i|we|so|and|,* paid|gave|slid|slipped|handed|tossed|owed him|her|them] $ !back",
+  "help: my nephew helped 2 hrs, gave him 20": `^ [<art>? <kin>|<person>|<new> in_law? ${LENT_A_HAND}|<labor>|worked|worked_on|did … i|we|so|and|,* paid|gave|slid|slipped|handed|tossed|owed him|her|them] $ !back`,
   "given: she gave me 10 for gas": `^ oh|and|so|plus|also|,* [he|she|they|buyer|<art>? <kin>|<person>|<new> gave|slipped|handed|paid|threw|tossed|sent|chipped_in me|us] $ extra|more? ${FOR_WORK}`,
   "word: sold coffee table 85, gave him change for a 100":
     "[,|and|but|i|so|he|she|they* gave|had|made|got|needed|no|have him|her|them|me|<person>? change for|from|back|of <art>? $? bill?]",

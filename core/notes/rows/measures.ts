@@ -23,11 +23,9 @@ export const MEASURES = rowsOf<NumberEffect>({
   "minutes: sanded the desk 40 min, stool 20":
     "<labor>|worked|worked_on|spent|put … <piece> <time> ,|and|&|then* <labor>? on? <art>? <piece> [<bare>] ;",
   "minutes: desk 1 hr, bench 30 min, stool 15":
-    "<piece> <time> ,|and|&* <art>? <piece> <time> ,|and|&* <art>? <piece> [<bare>] ;",
+    "<piece> <time> ,|and|&* <art>? <piece> <time>|<bare> ,|and|&* <art>? <piece> [<bare>] ;",
   "minutes: desk 20 min, bench 30, stool 15":
     "<piece> <time> ,|and|&* <art>? <piece> [<bare>] ,|and|&* <art>? <piece> <bare> ;",
-  "minutes: desk 20 min, bench 30, stool 10":
-    "<piece> <time> ,|and|&* <art>? <piece> <bare> ,|and|&* <art>? <piece> [<bare>] ;",
   "minutes: worked on the desk for an hour then the bench for 2":
     "worked_on|worked|on <art>? <piece> for <time> ,|and|&|then* <art>? <piece> for [<bare>] ;",
   // Two who worked at it.
@@ -38,10 +36,10 @@ export const MEASURES = rowsOf<NumberEffect>({
   // What somebody was paid for: the time is theirs.
   "passing: paid bob 40 for 2 hrs of sanding":
     "paid|pd|gave|slipped|handed|tossed|owed|tipped|sent … $ for <art>? [<time>]",
-  "minutes: monday 2 hours on the desk, tuesday 1.5": "<time> … ,|and|then <day> another|only? [<bare>] ;",
+  "minutes: monday 2 hours on the desk, tuesday 1.5":
+    "<time> … ,|and|then <day> another|only? [<bare>] more? ;",
   "minutes: did 20 mins on the dresser then another 40 on the desk":
     "<time> … on <art>? <trait>* <piece> ,|and|then|another|also|plus|& and|then|another|also* [<bare>] on <art>? <trait>* <piece>",
-  "minutes: monday 2 hours on the desk, tuesday 1.5 more": "<time> … ,|and|then <day> [<bare>] more ;",
   // Marks and words beside a time that say nothing.
   "passing: labor: 2h desk": "^ [labor|time|hours|work|worked|shop|logged :|-] <time>",
   "amount: got in an hour on the desk": "got|get|put|squeezed|snuck|fit [in <time>] on",
@@ -64,12 +62,8 @@ export const MEASURES = rowsOf<NumberEffect>({
   "passing: 61 miles, desk, round trip": "<miles> … ,|( [round_trip|roundtrip|rt|there_and_back|total] )? ;",
   "passing: workshop 180, 40 of it tips":
     "<stream> … $ ,|(|-? [$ of it|that|which was|were|is|from|in? <stream>]",
-  "miles: miles today 44.6": "^ <day>? [miles|mileage today|total|driven|for_today|this_morning :? <bare>] ;",
   "miles: miles today 46.2 all business": `^ <day>? [total? miles|mileage today|total|driven|for_today|for_the_day|this_morning? :|is|was? <bare> today?] ,|-? ${FOR_SHOP} ;`,
   "miles: miles for the day: 35": "^ [miles|mileage for_the_day :|is|was? <bare>] ;",
-  "miles: truck miles 18": "^ [business|biz|work|truck|van|shop miles|mileage :? <bare>] ;",
-  "miles: business miles 18 for the hutch":
-    "^ [business|biz|work|truck|van|shop miles|mileage :? <bare>] for|to|<day>|,",
   "miles: 18 biz miles": "[<bare> business|biz|work|truck|van|road|highway miles|mi]",
   // By the odometer.
   "odometer: odometer 40210 to 40252": `[${ODOMETER}|miles reading|readings|went|from|:|was|is|read|start|started|at* <bare> before|then|out? ${LINK}|then|and|, end|ended|ending|now|finish|at* <bare> after?]`,
@@ -117,7 +111,7 @@ export const MEASURES = rowsOf<NumberEffect>({
   "amount: 7000 outstanding on the grad loan":
     "[$ still? owed|owing|outstanding|left] on|for|to <art>? <any>? loan",
   // The rate of a loan, without its sign.
-  "percent: loan 9200 at 6.4": "^ !!<pay> … loan … $ at|@ [$] ;",
+  "percent: loan 9200 at 6.4": "^ !!<pay> … loan :? … $ at|@ [$] ;",
   "percent: loan 9200 at 6.4 since may 1": `^ !!<pay> … loan … $ at|@ [$] on|for|since|from|as_of|,|.|<day>|and|interest|${RATE}`,
   "percent: grad loan 4100 6.8 apr": `^ !!<pay> … loan … $ [$] interest|${RATE}|fixed|variable`,
   "percent: loan rate is now 6.1": `^ !!<pay> … loan … ${RATE} ${IS_NOW}* [$]`,
@@ -127,6 +121,5 @@ export const MEASURES = rowsOf<NumberEffect>({
   "percent: interest on the car loan is 5.4": `^ <art>? interest on|for|of … loan ${MOVES} ${IS_NOW}* [$] ;`,
   "percent: rate on the car loan 5.4": `^ <art>? ${RATE} on|for|of … loan ${IS_NOW}* [$] ;`,
   "percent: got a loan 3000 7.25": "new|got|took_out|took|add|added|opened … loan … $ ,|@|at? [$] ;",
-  "percent: car loan: 7300 @ 5.25": "^ !!<pay> … loan : $ @|at [$] ;",
   "percent: tax rate 15": "tax rate|percent|percentage|set_aside is|now|:|=|to|at* [$] ;",
 });

@@ -63,30 +63,24 @@ const ROWS = rowsOf<NumberEffect>({
     "!<previous> <piece> [was|were $ ,|but|and|now*] its|theyre|gone|sold|went hers|his|theirs|now|for|at* $",
   "beside: sofa down from 260 and sold for 230":
     "<piece> [down|reduced|marked_down from $] ,|and|then|now|but* <~sell>|gone|went|its",
-  "beside: sold desk 90, down from 110": "<~buy>|<~sell>|got|paid … [down from $]",
   "beside: bought bench for 15, it was on sale from 30":
     "<~buy>|got|paid … $ … [,|-|.|and|but* it|that|they|which|this? was|were|is|are|been|had_been|just|it_was|that_was|they_were|on|a* on_sale|on_clearance|sale|clearance|reduced|marked|marked_down|discounted|knocked_down|cut|slashed|dropped|special|offer down? from $]",
   // What it all comes to.
   "beside: paint 14, brush 6, total 20 for desk":
-    "<supply> $ … <supply> $ … [,|-|:|.|so|thats|that_is|that_makes|it_is|for|a|comes_to|all|in* total|total_of|in_total|=|equals|makes|altogether|in_all|all_told|sum|totals|totaling|adds_up_to|came_to|comes_to of|is|was|:|=? $]",
-  "beside: desk bought 30 paint 12 = 42":
-    "<buy> $ … <supply> $ … [,|-|:|.|so|thats|that_is|that_makes|it_is|for|a|comes_to|all|in* total|total_of|in_total|=|equals|makes|altogether|in_all|all_told|sum|totals|totaling|adds_up_to|came_to|comes_to of|is|was|:|=? $]",
+    "<supply>|<buy> $ … <supply> $ … [,|-|:|.|so|thats|that_is|that_makes|it_is|for|a|comes_to|all|in* total|total_of|in_total|=|equals|makes|altogether|in_all|all_told|sum|totals|totaling|adds_up_to|came_to|comes_to of|is|was|:|=? $]",
   // The one so long, the other so long.
   "vague: 30 and 45 min on desk and dresser":
     "^ [#|<time> and|&|+|/|, <time>] on|for|with <art>? <piece> and|&|, <art>? <piece> ;",
-  "beside: sold desk 90 instead of 110": "<~buy>|<~sell>|got|paid … [instead of $]",
+  "beside: sold desk 90 instead of 110":
+    "<~buy>|<~sell>|got|paid … [instead_of|down_from|reg|regular|regularly|originally|normally|usually|new $]",
   "beside: she came with 90 instead of 100 for the desk, i took it":
     "had|with|brought $ [instead of $] for|on <art>? <piece> ,|.|-|and|but|so* i|we took|let|sold|accepted|gave|caved",
-  "beside: bought lamp 10 regularly 40":
-    "<~buy>|<~sell>|got|paid … [reg|regular|regularly|originally|normally|usually|new $]",
   "whole: sold desk 150 total including the 40 deposit":
     "<sell>|$ … [including|includes|incl|counting <art>|what|he|she|they|already|$* deposit|deposits|down|down_payment|put_down|put|left]",
   "whole: they got the table, 190 total with the deposit":
     "$ total|in_total|altogether|all_told|all_in|in_all|in_the_end [with <art>? $? deposit|deposits|down_payment]",
-  "whole: dresser went to pete for 150, deposit included":
-    "$ [with|and|, <art>? $? deposit|deposits|down_payment included|counted|counted_in]",
   "whole: sold the trunk 90 all in, deposit included":
-    "$ in_the_end|all_in|total|altogether [with|and|, <art>? $? deposit|deposits|down_payment included|counted|counted_in]",
+    "$ in_the_end|all_in|total|altogether? [with|and|, <art>? $? deposit|deposits|down_payment included|counted|counted_in]",
   "asking: sold the hutch at asking":
     "<~sell>|went|gone|took|paid|got … [at|for the|my|full* asking|list|ask|listing price?] !$",
   "asking: got full asking for the hutch":
@@ -124,7 +118,7 @@ const ROWS = rowsOf<NumberEffect>({
     "<miles> [,|(|-? # there|out|over|up|down ,|and|&|+? # back|home )?]",
   "passing: drove 22 miles (11 and 11)": "<miles> [,|(|- # and|&|+|plus # )?] ;",
   // What somebody takes of a sale.
-  "fee: bench is gone! 85, and the site took 7.65 of it": `<~sell> .|!|; $ ,|-|and|but* [${TAKER} ${TAKES} out?] $ of_it|of_that|of_this? !!fee|fees|cut|commission`,
+  "fee: bench is gone! 85, and the site took 7.65 of it": `<~sell> .|!|;? … $ ,|-|.|and|but* [${TAKER} ${TAKES} out?] $ of_it|of_that|of_this? !!fee|fees|cut|commission`,
   "beside: sold armoire 180. wanted 220 but he had cash": `<~sell> … $ [.|,|;|-|!|but|though|although|even_though* i|we|had|id|was|were|originally|really|first|only* ${WANTED} for|at? $] !more|extra|off`,
   "beside: ray got the hutch. 210 on top of the 50 he already gave me":
     "$ [on_top_of|in_addition_to|besides|added_to <art>? $ he|she|they|buyer|<new>|<person> already|had|has|has_already|had_already* gave|given|left|put|put_down|paid|sent|dropped me|us|down|in|already|before|as|for|it* <art>? deposit?]",
@@ -135,7 +129,6 @@ const ROWS = rowsOf<NumberEffect>({
     "[$ less|under|over|more|below|above than? asking|list_price|listed|full_price]",
   "passing: sold lamp 30 and paid 2 in fees":
     "<sell> … $ and|,|-|.|but|&* [paid|cost_me|lost] $ in? card|site|app? fee|fees",
-  "fee: sold lamp 40 booth took 4": `<~sell> … $ ,|-|.|and|but* [${TAKER} ${TAKES} out?] $ of_it|of_that|of_this? !!fee|fees|cut|commission`,
   "fee: mirror sold for 150 at the consignment shop, they keep 30 of that as their fee":
     "<sell> … $ … ,|-|and|but|.* [they|app|site|platform|booth|mall|shop|store took|take|takes|kept|keep|keeps|charge|charged] $ of_that|of_it|of_this? as|for|in their|the|its|a fee|fees|commission",
   // What is left after fees is no fee.
@@ -147,12 +140,9 @@ const ROWS = rowsOf<NumberEffect>({
   // An amount that may not be written down as it stands.
   "vague: sold desk 90 something": "[$ something|some|odd|ballpark|max|tops|minimum]",
   "vague: ads 15 daily": "[$ daily|nightly|quarterly]",
-  "vague: gas 80 half": "[$ half|halves] ;",
-  "vague: paint 12+": "[$ +] ;",
+  "vague: gas 80 half": "[$ half|halves|+] ;",
   "passing: sold desk full ask 185":
     "[full|asking|the_full|my|our|the ask|asking|asking_price|list_price|full_ask|full_price at|of|for?] $",
-  "passing: paint 22 with tax":
-    "<supply>|<~buy>|<~spend> … $ [with|w|incl|including|after <art>? sales? tax|taxes included?] ;",
   "vague: bought desk 40 plus tax": "[$ plus|+|before|without tax|taxes]",
   "vague: sold desk 90 sales tax 6.30": "[sales? tax|taxes $]",
   "amount: sold that one for 40": "that|this [one for|at $]",

@@ -40,9 +40,7 @@ export const ONLY_MENTIONED = rowsOf<TurnEffect>({
   "word: sold the dresser right after the desk, 180": `${DONE} … <piece> $? [right|just|shortly|soon|long|even|an_hour|a_day|<span>|<time>? before|after|ahead_of <art>? <piece>]`,
   "word: sold the desk while loading the dresser 110": `${DONE} … <piece> $? [while|whilst|before|after|during|when|by i|we|he|she|they|was|were* ${DOING} <art>? <piece>]`,
   "doubt: sold the desk she picked over the dresser 110": `${DONE} … <piece> $? [${SOMEBODY}? ${LIKED}|took|bought over|instead_of|rather_than|before|not <art>? <piece>]`,
-  "doubt: finished the desk instead of the dresser": `${DONE} … <piece> $? [instead_of|rather_than|in_place_of|without|like|unlike|same_as|as_well_as_i_did|off|ahead_of|thanks_to <art>? <piece>]`,
-  "doubt: sold the desk to fund the dresser 110": `${DONE} … <piece> $? [${FOR_THE_OTHER} <art>? <piece>]`,
-  "doubt: sold the desk because the dresser was too big 110": `${DONE} … <piece> $? [,|-? ${BECAUSE} <art>? <piece>]`,
+  "doubt: finished the desk instead of the dresser": `${DONE} … <piece> $? [,|-? ${BECAUSE}|${FOR_THE_OTHER}|instead_of|rather_than|in_place_of|without|like|unlike|same_as|as_well_as_i_did|off|ahead_of|thanks_to <art>? <piece>]`,
   "word: the seller threw in a plant stand with the buffet": `threw|tossed|chucked|threw_in|tossed_in|included|added in? ${ONE_MORE} <trait>|<opinion>* <piece> in? ${FREE}? [${ALONG}]`,
   "word: she gave me a plant stand for free with the buffet": `${ONE_MORE}|the <trait>|<opinion>* <piece> came|came_along|comes|was|is|in|home|me|us* ${FREE} [${ALONG}]`,
   // "the stool came free" tells of one that is noted.
@@ -60,8 +58,7 @@ const BUT =
 /** All but one of them: the one named is just the one it is not about. */
 export const ALL_BUT = rowsOf<TurnEffect>({
   "doubt: sold everything but the dresser and the lamp 140": `[${ALL} ${BUT} for? <art>? <piece> and|&|or|,|+|plus <art>? <piece>]`,
-  "all but: sold everything but the dresser 140": `<sell>|<~finish>|<list>|<~retire>|<reprice>|<labor> … [${ALL} ${BUT} for? <art>? <piece>] !!<piece>`,
-  "all but: worked 2h on everything but the dresser": `worked|spent|put … on|in|into [${ALL} ${BUT} for? <art>? <piece>] !!<piece>`,
+  "all but: sold everything but the dresser 140": `<sell>|<~finish>|<list>|<~retire>|<reprice>|<labor>|worked|spent|put … [${ALL} ${BUT} for? <art>? <piece>] !!<piece>`,
   "doubt: everything sold but the dresser, 140":
     "[everything|everything_else|all|all_of_it|all_of_them|every_one|everyone|every_piece|all_pieces|the_lot|lot|the_whole_lot|the_rest|whole_lot|every_thing|everythings <sell>|<~finish>|<list>|is|are|was? done|up|for_sale? but|except|except_for|besides|other_than|apart_from|aside_from|save|save_for|bar|minus|excluding|excepting|not_counting|without|leaving_out <art>? <piece>]",
   "doubt: sold all the nightstands but one 60":

@@ -27,9 +27,8 @@ export const ONLY_SEEN = rowsOf<TurnEffect>({
   "denial: knobs 15, passed on them": `<supply> $ [${LINK}* passed|walked|walked_away|backed_out|balked|decided_against|changed_my_mind|said_no|said_nope|said_forget_it it|them|that|up|on|away|out*] ;`,
   "doubt: hinges were 9 but i had some": `<supply> … $ [but|tho|though|,|-|and|- i|we|turns_out|luckily|dad|mom* already? had|have|found|still_had|still_have|used|borrowed some|one|ones|them|it|plenty|enough|a|mine|what|leftover|leftovers|spare|spares|extra <any>* <any>*] ;`,
   "doubt: hinges 9 but they gave them to me": `<supply> … $ [but|tho|though|,|-|and|they|he|she|dad|mom|<art>|<place>|<person>|<new>|just* gave|gifted|comped|let it|them|that|those|me|us* to|have* me|us|them|it|for_free|free|for_nothing|on_the_house*] ;`,
-  "doubt: paint by 12": "<supply> [by #] ;",
+  "doubt: paint by 12": "<supply> [by|noon|midnight|oclock #] ;",
   "doubt: paint 12 noon": "<supply> [# noon|midnight|oclock] ;",
-  "doubt: paint noon 12": "<supply> [noon|midnight|oclock #] ;",
   "intention: bought chair 20 and paint 12 still to get":
     "<supply> $ [still_to|yet_to|left_to|need_to|needs_to|still_need_to|have_to|still_have_to|gotta|still_gotta|want_to|going_to|gonna get|buy|come|order|pick_up|find|grab|fetch|pay]",
   // Pieces that nobody bought.

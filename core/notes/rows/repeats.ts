@@ -31,7 +31,7 @@ const ROWS = rowsOf<RepeatEffect>({
     "^ <art>? <supply>|<stream>|loan_payment|loan_payments|payment|payments is|are $ [now|from_now_on|going_forward]",
   "month: storage 85/mo": "<supply>|<stream>|loan|payment … $ [/ mo|month|mth|mnth on? the? <monthday>?]",
   "week: booth rent 40/wk": "<supply>|<stream>|loan|payment … $ [/ wk|week on? <weekday>?]",
-  "year: insurance 120/yr": "<supply>|<stream>|loan|payment … $ [/ yr|year]",
+  "year: insurance 120/yr": "<supply>|<stream>|loan|payment … $ [/|a|per yr|year]",
   "month: storage unit 60 a month on the 1st": "$ [<amonth>|per_month|per_mo|a_mo on|by the? <day>]",
   "month: storage 60 a month from june":
     "$ [<amonth>|per_month|per_mo|a_mo] starting|beginning|from|as_of|effective",
@@ -52,7 +52,6 @@ const ROWS = rowsOf<RepeatEffect>({
   "week: ads 15 weekly": "[weekly]",
   "year: permit 40 every year": "[every|each year|yr on? <day>?]",
   "year: permit 40 yearly": "[yearly|annually]",
-  "year: permit 40 a year": "<supply>|<stream>|loan … $ [a|per year|yr]",
   "to come: storage 60 monthly starting december": "[starting|beginning|start in|on|from? the? <month>]",
   "from: storage is 65 from june":
     "[from|starting|beginning|as_of|effective|since in|on|from? the? <month>|<day>]",

@@ -27,7 +27,6 @@ const OF_OTHERS = rowsOf<TurnEffect>({
     "[just|exactly|almost|a_lot|kinda|pretty_much|very* like|similar_to|same_as|identical_to ours|mine|this|this_one|that|that_one|it|them|the_one that|which|they|she|he|someone|somebody* just|has|is|was|had|have|recently* <verb>|<light>|up|priced]",
   "other: her desk sold for 120":
     "[their|his|her|neighbors|somebodys|someones|his_own|friends] <piece> <sell>",
-  "other: sold the neighbors sofa 200": "<sell> <art>? [<theirs>] <piece>",
   "word: looked at a hutch and bought it for 75":
     "[saw|spotted|noticed|eyed|looked_at|stopped_to_look_at|went_to_look_at|went_to_see|came_to_look_at|went_and_looked_at] <art>? <trait>|<opinion>|<new>* <piece> and|then|so|, … <~buy>|ended_up|wound_up|paid|took_it|paying",
   "word: haggled the trunk down to 30 and bought it":
