@@ -7,6 +7,7 @@ import { mendOf } from "./mends/mends.ts";
 import { removedForSure } from "./mends/removed.ts";
 import { notesOf, readAgain, valueRead } from "./notes-read.ts";
 import { withoutChatter } from "./passed-over/chatter.ts";
+import { toldOfOtherDay } from "./passed-over/other-day.ts";
 import { isQuestion } from "./questions.ts";
 import type { Reading } from "./reading.ts";
 import { repeatedIn, standingReading } from "./repeated.ts";
@@ -77,7 +78,8 @@ function asTyped(line: string, today: Day, index: number, trace?: Trace[]): Read
   if (typedWords.every(isMark)) return [unclear({ kind: "unknown" }, place)];
   const meant = meantBy(line, typedWords, language().lexer);
   if (isBotWord(meant.norms)) return [unclear({ kind: "botWord" }, place)];
-  const { tokens, hints } = lexedOf(meant);
+  const { tokens: typed, hints } = lexedOf(meant);
+  const tokens = toldOfOtherDay(typed);
   if (trace) traceMisnoted(tokens, trace);
   const told: Told = { text, line: index, today, typed: line, spans: meant.words, trace };
   const units = unitsOf(tokens);

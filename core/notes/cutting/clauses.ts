@@ -1,6 +1,7 @@
 import type { Tok } from "../clause.ts";
 import type { VerbFacts } from "../heads.ts";
 import { headOf, headsOf, takesSlot } from "../heads.ts";
+import { SAYS_TODAY } from "../words/replies.ts";
 import type { Cut } from "./cut.ts";
 import { headingDayEnd } from "./day-ahead.ts";
 import { asksAt, isDone, isSeparator, splitAtHeads } from "./heads.ts";
@@ -114,7 +115,7 @@ function addPart(
         ? "repeat"
         : joins(shape, last, facts, joint[0]?.text);
   // "…; tuesday: handles for it, 13": a note of another day is not the one before.
-  const isMerged = way === "merge" && !isOfNextDay;
+  const isMerged = way === "merge" && !isOfNextDay && !isToday(part, last);
   const isDoubtful = isMerged && isPriceForBoth(last, shape, joint, facts);
   // "lamp 8 and desk and mirror 40": the price of the desk is still to come.
   const isPricedLater = isDoubtful && following !== undefined && isPiecePriced(following.tokens);
@@ -186,6 +187,10 @@ const isMarked = (joint: readonly Tok[]): boolean =>
 
 const hasSaid = ({ piece, head, amount, duration, miles }: Shape): boolean =>
   piece && (head !== undefined || amount || duration || miles);
+
+/** "sanded the desk yesterday 1h, today i painted it, 40 min" */
+const isToday = (part: readonly Tok[], { tokens }: Cut): boolean =>
+  SAYS_TODAY.has(part[0]!.text) && tokens.some(({ kind }) => kind === "day") && !shapeOf(part).filling;
 
 const isComma = (joint: readonly Tok[]): boolean => joint.length === 1 && joint[0]!.text === ",";
 

@@ -96,6 +96,7 @@ export const HANDS = rowsOf<OwnerEffect>({
   "help: tipped the loader 10":
     "^ i|we|just? [tipped <art>|my|our? !me|us delivery_guy|delivery_man|moving|two|2? guy|guys|movers|mover|loader|loaders|helper|helpers|driver|kid|kids who|that|for|at? <word>? <word>? <word>?] $ <method>? ;",
   "help: caning was 40, tipped him 5": "[tipped him|her|them|em] $ <method>? ;",
+  "help: had to tip the kid 5 to load it": "[tip|tipping the|a|my|our|that <person>|<kin>|helpers?] $",
   "word: marge tipped me 5": "^ [<new>] tipped me|us",
   "word: tipped me 10 for loading": `tipped me|us $ [${TIPPED_FOR}`,
   "word: she tipped 10 for loading": `got|was|were|been|getting|<new>|<person>|he|she|they tipped $ [${TIPPED_FOR}`,

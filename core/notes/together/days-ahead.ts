@@ -16,13 +16,20 @@ export function withDayAhead(drafts: readonly Draft[]): readonly Draft[] {
   let within: Draft | undefined;
   return drafts.map((draft, at) => {
     if (at === 0 ? dayLeads(draft) : opensDay(draft)) ahead = draft;
-    if (draft.clause.tokens.some(({ text }) => SAYS_TODAY.has(text))) return draft;
+    if (saysToday(draft)) {
+      // "yesterday I sanded the desk 1h, today the bench 40 min, paint 11"
+      ahead = within = undefined;
+      return draft;
+    }
     const goesOn = within !== undefined && goesOnFrom(within, draft);
     if (!goesOn) within = dayAt(draft) >= 0 && !dayLeads(draft) ? draft : undefined;
     const from = goesOn ? within : ahead;
     return from && from !== draft ? ofDay(draft, from) : draft;
   });
 }
+
+export const saysToday = ({ clause }: Draft): boolean =>
+  clause.tokens.some(({ text }) => SAYS_TODAY.has(text));
 
 /** "…; tuesday: …" */
 export const opensDay = ({ clause }: Draft): boolean => headingDayEnd(clause.tokens, 0) > 0;

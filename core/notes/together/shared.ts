@@ -3,7 +3,7 @@ import type { Draft } from "../interpreting/draft.ts";
 import { bears, language } from "../verbs.ts";
 import { BEFORE_WRITER, WRITES } from "../words/chatter.ts";
 import { ALL_OF_THEM } from "../words/links.ts";
-import { opensDay } from "./days-ahead.ts";
+import { opensDay, saysToday } from "./days-ahead.ts";
 
 /** Fields said once at the end of several buys or several sales, and meant for all of them. */
 const SHARED = ["date", "source", "method", "buyer"] as const;
@@ -118,7 +118,7 @@ export function sharedOver(drafts: readonly Draft[]): void {
       const value = last.fields[field];
       if (value === undefined || run.slice(0, -1).some((draft) => draft.fields[field] !== undefined))
         continue;
-      for (const draft of run) draft.fields[field] = value;
+      for (const draft of run) if (field !== "date" || !saysToday(draft)) draft.fields[field] = value;
     }
   }
 }

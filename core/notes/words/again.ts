@@ -8,6 +8,10 @@ export const SAME = wordSet("same ditto same_thing same_one same_again identical
 /** "same for the bench", "desk likewise": what was told of another piece in the same line. */
 export const SAME_TOLD = wordSet("same same_thing ditto likewise");
 
+/** "an hour on the bench wednesday and another one today": what was told of another day. */
+export const AGAIN = wordSet("another another_one one_more same same_again again more the_same");
+export const BESIDE_AGAIN = wordSet("the a i we and then did put in got plus also about");
+
 /** "same goes for the bench", "same story with the desk" */
 export const SAME_OF = wordSet("goes went thing story deal");
 
