@@ -81,10 +81,15 @@ export function ofNumbers(tokens: readonly Tok[], { read }: Line): Back | null {
   const first = tokens.findIndex((_, at) => listEnd(tokens, at) > at + 1);
   if (first < 0) return null;
   const end = listEnd(tokens, first);
-  const from = LIST_WORDS.has(tokens[first - 1]?.text ?? "") ? first - 1 : first;
+  const before = tokens[first - 1];
+  // "chairs 1 through 4": those, by their name.
+  const name = before?.mention?.plural ? before.mention.name : undefined;
+  const from = name !== undefined || LIST_WORDS.has(before?.text ?? "") ? first - 1 : first;
+  const named = name === undefined ? {} : { name };
   const list = ranged(tokens.slice(first, end)).flatMap((token, at, all) => {
     const number = numberOf(token);
-    if (number !== null) return [pieceToken(token.text, token.from, token.to, { number, count: 1 })];
+    if (number !== null)
+      return [pieceToken(token.text, token.from, token.to, { ...named, number, count: 1 })];
     return numberOf(all[at - 1]) === null
       ? []
       : [wordToken("word", "and", token.from, token.to, token.roles)];

@@ -168,7 +168,7 @@ export const HANDS = rowsOf<OwnerEffect>({
   "service: gave bob 15 for sanding":
     "paid|gave|pd|slipped|handed|tipped|tossed !me|us … $ for|to [!<supply> <labor>|<service>] ;",
   "service: dropped the settee at the upholsterer, paid 150 up front":
-    "dropped|dropped_off|took|brought|left|sent <art>? <piece> off? at|to|with <art>? [upholsterer|refinisher|restorer|welder|caner|glazier|glass_shop|frame_shop|machine_shop|upholstery_shop|stripper]",
+    "dropped|dropped_off|took|brought|left|sent|picked|picked_up|got|fetched|collected <art>? <piece> off|up|back|home? at|to|with|from <art>? [upholsterer|refinisher|restorer|welder|caner|glazier|glass_shop|frame_shop|machine_shop|upholstery_shop|stripper]",
   "help: desk pickup cost me 60":
     "^ <art>? [<piece> pickup|pick_up|transport|haul|hauling] cost|costs|ran|set|came_to me|us|back|to* $",
   "word: rented a truck 45 to get the hutch": "[rented|renting|hired|leased] <art>? <supply>",

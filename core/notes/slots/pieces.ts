@@ -75,7 +75,12 @@ export const pieces: Fill = (clause) => {
 const isPart = ({ kind, roles, mention }: Tok): boolean =>
   kind === "word" && roles.supply !== undefined && mention !== undefined;
 
-const isThem = ({ kind, text, claimed }: Tok): boolean => kind === "word" && THEM.has(text) && !claimed;
+/** "sold it 150 and bought lunch with it", "blew 30 of it on wood": that money, and no piece. */
+const isMoneyOf = (tokens: readonly Tok[], at: number): boolean =>
+  tokens[at - 1]?.text === "with" || (tokens[at - 1]?.text === "of" && tokens[at - 2]?.kind === "amount");
+
+const isThem = ({ kind, text, claimed }: Tok, at: number, tokens: readonly Tok[]): boolean =>
+  kind === "word" && THEM.has(text) && !claimed && !isMoneyOf(tokens, at);
 
 /** Pieces of other kinds of note that only help to place it: none is made up from unknown words. */
 export const knownPieces: Fill = (clause) => {
