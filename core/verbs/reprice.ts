@@ -186,7 +186,7 @@ export const reprice = defineVerb({
       },
       {
         say: phrases(
-          "down_it_goes_to price_to price_is price_on price_at price_down_to price_now less cheaper went_down_to price_went_down_to price_went_up_to moved_…_from",
+          "down_it_goes_to price_to price_is price_on price_at price_down_to price_now less cheaper went_down_to went_up_in_price went_up_in_price_to price_went_down_to price_went_up_to moved_…_from",
         ),
         with: ["piece", "number"],
         without: ["supply", "duration", "stream", "loan", "miles", "percent"],

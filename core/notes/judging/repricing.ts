@@ -4,7 +4,7 @@ import type { Trouble } from "../grammar.ts";
 import type { ReadingFields } from "../reading.ts";
 import { centsIn, centsOfToken, pieceCount } from "../slots/money.ts";
 import { SEVERAL } from "../words/pieces.ts";
-import { RAISES, SETS_PRICE } from "../words/verbs.ts";
+import { RAISES, SETS_PRICE, WENT_UP } from "../words/verbs.ts";
 
 function before(clause: Clause, token: Tok, back = 1): string {
   let at = clause.tokens.indexOf(token) - 1;
@@ -71,7 +71,9 @@ export function judgePrice(
   // "40, change from 50": what came back, or what it was.
   if (preposition === "from") return { kind: "cutOrPrice" };
   const isFromOld = amounts.length === 2 && after(clause, token) === "from";
-  const raises = RAISES.test(head);
+  // "price on the chest went up 10"
+  const raises =
+    RAISES.test(head) || WENT_UP.test(clause.tokens[clause.tokens.indexOf(token) - 1]?.text ?? "");
   const cut =
     preposition === "by" ||
     /^(?:off|less|cheaper)(?: each|$)/.test(after(clause, token)) ||
@@ -90,7 +92,7 @@ export function judgePrice(
     /^(?:(?:price )?(?:back )?(?:to|down to|up to|at|now)|is back (?:up |down )?to|is now|are now|price is|now at|=)$/.test(
       preposition,
     ) ||
-    SETS_PRICE.has(head) ||
+    (SETS_PRICE.has(head) && !raises) ||
     isPriced;
   if (!sets) return { kind: raises ? "raiseBy" : "cutOrPrice" };
   return setPrice(fields, clause, token, found.cents);

@@ -73,6 +73,8 @@ export const COUNTS = rowsOf<NumberEffect>({
     "rent|storage|storage_rent|space_rent … on|for the|my|our unit|space|booth|stall|locker|spot|lot [$] ;",
   "passing: sold the desk 130, an hour after i posted it":
     "!!<labor>|worked|worked_on|spent|put_in [just|only|not|even|less|than|within|in* <time>|<span> after|of|from i|we|it|he|she|they|my|the|id|i_first|first* posting|listing|relisting|posted|listed|relisted|put|putting|went|going|seeing|saw it|them|her|him|the_ad|<piece>|up|live|online|again|for_sale*]",
+  "passing: 18 miles was too far for that table":
+    "^ [<miles>|<time>|$ was|is|seems|felt way? too|a|so|not far|long|much|lot|steep|trek|haul|hike|worth]",
   "passing: parking 12.75 for two hours": "parking|meter|garage $ [for|, <time>]",
   "passing: drove 24 miles 40 min": "^ drove <miles> ,|and? [<time>] ;",
   "passing: paint 2 cans 24": "<supply> [,? # <container> ,?] $",

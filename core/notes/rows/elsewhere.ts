@@ -199,7 +199,7 @@ export const ELSEWHERE = rowsOf<TurnEffect>({
   // Whose drive it was, and what it was for.
   "other: buyer drove 40 miles for the armoire":
     "!!$ ^ [<art>? <opinion>|<trait>* buyer|he|she|they|guy|lady|man|woman|couple|customer|seller|dude|people all|each|even|just* drove|drives|came|traveled|travelled|rode over|like|about|all_the_way* <miles>]",
-  "other: drove 20 miles to church": `!!$ !!<piece> drove|drive|driving|<miles> … [to|for|from|over_to|and_back_from <art>|my|our|her|his|their|kids|a* ${PRIVATE_PLACE}] !sale|sales|auction|market|rummage|fair|bazaar|shop|store|pickup`,
+  "other: drove 20 miles to church": `!!$ !!<piece> drove|drive|driving|took|<miles> … [to|for|from|over_to|and_back_from <art>|my|our|her|his|their|kids|a* ${PRIVATE_PLACE}] !sale|sales|auction|market|rummage|fair|bazaar|shop|store|pickup`,
   "other: drove 20 miles to see mom": `!!$ !!<piece> drove|drive|driving|<miles> … [to see|visit|get|collect|fetch|meet|pick_up|drop_off|check_on my|our|the? ${FAMILY}]`,
   "other: drove the kids 12 miles": `!!$ !!<piece> drove|driving|took [my|our|the|all|both* ${FAMILY}] <miles>|to|home|around|over|back|from`,
   "other: picked up the kids, 12 miles": `!!$ !!<piece> ^ i|we|just|had_to|to* [picked|picked_up|dropped|dropped_off|got|fetched|collected|ran|took|brought|pick|pick_up|drop_off my|our|the|all|both|a* ${FAMILY}|<person>|<theirs>|him|her|them up|off?] … <miles>`,

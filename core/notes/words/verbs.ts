@@ -62,6 +62,8 @@ export const EVENINGS = /\b(?:evenings?|nights?|nightly|tonight|afternoons?|supp
 /** A price went up by what is said. */
 export const RAISES = /^(?:raised?|upped|bumped(?: up)?|increased|marked up)$/;
 
+export const WENT_UP = /^(?:went|gone|goes|is|are) up$/;
+
 /** The words themselves say that the number is the new price. */
 export const SETS_PRICE = wordSet(
   "now is_now are_now price_is_now now_only now_at changed change changed_price changed_the_price new_price price_change price_to price_at price_on price_down_to price_now went_down_to price_went_down_to price_went_up_to set_price repriced reprice",
