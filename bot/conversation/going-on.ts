@@ -8,6 +8,7 @@ import { ofKnownBuyer } from "../../core/decide/names/buyer.ts";
 import { lentBack } from "../../core/decide/names/lent-back.ts";
 import { toKnownLoan } from "../../core/decide/names/loan.ts";
 import { boughtThere } from "../../core/decide/talk/bought-there.ts";
+import { shareSaid } from "../../core/decide/talk/share-of.ts";
 import { ofBouncedCheck, ofPastBuyer } from "../../core/mending/by-buyer.ts";
 import { mendOfGone } from "../../core/mending/mend.ts";
 import { isCorrection, ofMisnoted } from "../../core/mending/misnoted.ts";
@@ -38,6 +39,10 @@ export function goneOn(text: string, readings: readonly Reading[], desk: Talking
 
 /** What a message means by what was said before it, where it says little by itself. */
 function fromBefore(text: string, readings: readonly Reading[], desk: TalkingDesk): readonly Reading[] {
+  const share = shareSaid(text, desk);
+  const shared = share === null ? [] : fromBefore(share, readMessage(share, desk.today), desk);
+  if (shared.some(goesOut) && shared.every((each) => goesOut(each) && !each.missing))
+    return shared.map((each) => ({ ...each, text }));
   const sure = readings.length === 1 ? mendOfGone(readings[0]!, desk) : null;
   if (sure) return [sure];
   const isDone = readings.length > 0 && readings.every((each) => isCorrection(each, desk));
@@ -98,3 +103,6 @@ function pastOf(turn: Turn, replyRoot: number | undefined): Past {
     nameOf: (author) => turn.ledger.members.byId(author)?.name ?? "Someone",
   };
 }
+
+/** Money that went out. */
+const goesOut = ({ kind }: Reading): boolean => kind === "pay" || kind === "spend";

@@ -9,7 +9,7 @@ import { readMessage } from "../../notes/read.ts";
 import type { Reading, ReadingOf } from "../../notes/reading.ts";
 import { besideName } from "../../notes/settling.ts";
 import { centsIn } from "../../notes/slots/money.ts";
-import { SAME } from "../../notes/words/again.ts";
+import { ANOTHER_ONE, SAME } from "../../notes/words/again.ts";
 import {
   ALL_LOANS,
   BESIDE_BALANCE,
@@ -24,6 +24,7 @@ import {
 } from "../../notes/words/links.ts";
 import { THEM } from "../../notes/words/pieces.ts";
 import { BETWEEN_PAYMENTS } from "../../notes/words/settling.ts";
+import { saysAny } from "../../notes/words/words.ts";
 import { UNNAMED_LOAN } from "./loans.ts";
 
 const TOKENS_MAX = 8;
@@ -100,7 +101,7 @@ export function toKnownLoan(text: string, told: Said): Reading[] | null {
   const several = (isNamed ? toSeveralLoans(text, told) : null) ?? toEachLoan(text, told);
   if (several) return several;
   const said = names.length > 0 ? besideName(text, names) : null;
-  const other = said?.who === undefined ? otherLoan(names, newest) : undefined;
+  const other = said?.who === undefined ? otherLoan(names, newest ?? lastPaid(books)) : undefined;
   const loan = said?.who ?? other;
   if (!said || loan === undefined) return onIt(text, today, newest);
   // "that was for grad", "that 150 was supposed to go to grad": the payment noted before.
@@ -114,7 +115,9 @@ export function toKnownLoan(text: string, told: Said): Reading[] | null {
   const isOther = tokens.some(({ text: words }) => words.split(" ").some((word) => OTHER_LOAN.has(word)));
   if (tokens.length > TOKENS_MAX || isOther !== (other !== undefined)) return null;
   return (
-    payIn(tokens, loan, text, today) ?? balanceIn(tokens, loan, text) ?? sameIn(tokens, loan, text, newest)
+    payIn(tokens, loan, text, today, isOther) ??
+    balanceIn(tokens, loan, text) ??
+    sameIn(tokens, loan, text, newest)
   );
 }
 
@@ -151,6 +154,9 @@ function sameIn(
   return [{ kind: "pay", amount: newest.amount, loan, text, line: 0 }];
 }
 
+/** The payment noted last, on whatever day. */
+const lastPaid = ({ facts }: Books): Fact | undefined => facts.findLast(({ kind }) => kind === "pay");
+
 /** The other one of two loans, beside that of the newest note. */
 function otherLoan(names: readonly string[], newest: Fact | undefined): string | undefined {
   const paid = newest?.kind === "pay" ? newest.data.loan : undefined;
@@ -164,7 +170,13 @@ function amountIn(tokens: readonly Tok[]): Cents | null {
   return amount && others.length === 0 && !amount.each ? centsIn(amount) : null;
 }
 
-function payIn(tokens: readonly Tok[], loan: string | undefined, text: string, today: Day): Reading[] | null {
+function payIn(
+  tokens: readonly Tok[],
+  loan: string | undefined,
+  text: string,
+  today: Day,
+  isOther = false,
+): Reading[] | null {
   const amount = amountIn(tokens);
   // "paid van 150": a cost is called so as well.
   const isCost = lexed(text).some(({ text: word, roles }) => word === loan && roles.supply !== undefined);
@@ -173,7 +185,9 @@ function payIn(tokens: readonly Tok[], loan: string | undefined, text: string, t
       .split(" ")
       .some((word) => LOANWARD.has(word) || (loan !== undefined && !isCost && PAID_TO_LOAN.has(word))),
   );
-  if (amount === null || !isPaid) return null;
+  // "another 40, the other loan this time"
+  const isMore = isOther && saysAny(text, ANOTHER_ONE);
+  if (amount === null || !(isPaid || isMore)) return null;
   const pay: ReadingOf<"pay"> = {
     kind: "pay",
     amount,

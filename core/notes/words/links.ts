@@ -75,7 +75,7 @@ export const LOANWARD = wordSet(
 /** What stands beside an amount and the name of a loan. */
 export const BESIDE_LOAN = wordSet(
   "to toward towards on onto into at for the my loan one more another an extra paid pay put sent send threw throw thrown dropped drop tossed toss chucked chuck transferred moved made payment installment bank lender of i just again and also then " +
-    "minimum min usual regular monthly went through straight autopay auto took came out that it all over sent_in mailed wired off against right directly first this month week knocked took",
+    "minimum min usual regular monthly went through straight autopay auto took came out that it all over sent_in mailed wired off against right directly first this month week time knocked took",
 );
 
 /** What was paid, to the loan named: "paid grad 250", "the grad payment went through, 250". */

@@ -100,3 +100,17 @@ export const PROCEEDS = wordSet(
   "profit profits proceeds earnings takings it_all all_of_it all_of_that every_cent every_penny every_dime every_last_cent every_bit every_bit_of_it " +
     "whole_thing whole_amount whole_lot",
 );
+
+/** Parts of a sum, by so many of so many. */
+export const SHARES: Readonly<Record<string, readonly [number, number]>> = {
+  half: [1, 2],
+  third: [1, 3],
+  quarter: [1, 4],
+  fourth: [1, 4],
+  "two thirds": [2, 3],
+  "other half": [1, 2],
+};
+
+/** "half of that", "the other half": of the sum spoken of. */
+export const SHARE_OF_THAT =
+  /\b(?:(half|(?:a|one)[ -](?:third|quarter|fourth)|two thirds) of (?:that|it|this|the money)|(?:the )?(other half)(?: of (?:that|it))?)\b/i;
