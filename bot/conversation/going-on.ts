@@ -40,7 +40,7 @@ export function goneOn(text: string, readings: readonly Reading[], desk: Talking
 /** What a message means by what was said before it, where it says little by itself. */
 function fromBefore(text: string, readings: readonly Reading[], desk: TalkingDesk): readonly Reading[] {
   const share = shareSaid(text, desk);
-  const shared = share === null ? [] : fromBefore(share, readMessage(share, desk.today), desk);
+  const shared = share === null ? [] : fromBefore(share, readPart(share, desk.today), desk);
   if (shared.some(goesOut) && shared.every((each) => goesOut(each) && !each.missing))
     return shared.map((each) => ({ ...each, text }));
   const sure = readings.length === 1 ? mendOfGone(readings[0]!, desk) : null;
