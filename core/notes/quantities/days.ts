@@ -166,6 +166,12 @@ const NAMED: Readonly<Record<string, number>> = {
   tmw: -1,
 };
 
+const BEHIND_THE: ReadonlySet<string> = new Set(["day", "night", "nite", ...Object.keys(ORDINALS)]);
+
+/** Whether "the" may open a day before a word: "the 5th", "the day before yesterday". */
+export const isDayBehindThe = (next: string | undefined): boolean =>
+  next !== undefined && (next < ":" || BEHIND_THE.has(next));
+
 /** A day in words at the start of `words` (normal words of a line from some place on), longest form first. */
 export function dayAt(words: readonly string[]): Found | null {
   const [first = "", second = ""] = words;

@@ -1,5 +1,5 @@
 import type { DaySaid } from "../quantities/days.ts";
-import { dayAt } from "../quantities/days.ts";
+import { dayAt, isDayBehindThe } from "../quantities/days.ts";
 import { bareAmountAt, numericAt } from "../quantities/quantities.ts";
 import { smallNumberAt } from "../quantities/spelled.ts";
 import { MONTHS, WEEKDAYS } from "../words/calendar.ts";
@@ -145,7 +145,8 @@ function timedAt<Head>(word: Word, norms: readonly string[], at: number, lexer: 
   const digits = word.kind === "digits";
   const bare = digits && !isDayBeforeMonth(norms, at) ? bareAmountAt(norms, at) : null;
   if (bare) return bare;
-  if (digits ? couldBeDay(norms, at) : DAY_STARTERS.has(norm)) {
+  const mayBeDay = norm === "the" ? isDayBehindThe(norms[at + 1]) : DAY_STARTERS.has(norm);
+  if (digits ? couldBeDay(norms, at) : mayBeDay) {
     const ahead = norms.slice(at, at + 6);
     const isFraction = slashIsFraction(norms, at, lexer);
     if (isFraction && isOfSupply(norms, at, lexer))
