@@ -161,7 +161,8 @@ function isSameAs(fact: Fact, { pieces = [] }: MendTo): boolean {
   return fact.data.made.every(({ name }) => name === first.name) && fact.pieces.length === (first.count ?? 1);
 }
 
-const valuesOf = (values: { [F in keyof MendTo]?: MendTo[F] | undefined }): MendTo =>
+/** The values that were said. */
+export const valuesOf = (values: { [F in keyof MendTo]?: MendTo[F] | undefined }): MendTo =>
   Object.fromEntries(Object.entries(values).filter(([, value]) => value !== undefined));
 
 /** "more like 3" behind work, and nothing of money: so many hours or minutes, by the rule of any other correction of work. */

@@ -12,7 +12,7 @@ import type { Mention, Reading, ReadingOf } from "../notes/reading.ts";
 import { anyOf, couldOf } from "../notes/unclear.ts";
 import { canMend, type MendTo } from "./fields.ts";
 import { factsMeant, isMeant, ofItsOwn } from "./meant.ts";
-import { asMeasure } from "./newest.ts";
+import { asMeasure, valuesOf } from "./newest.ts";
 import type { Past } from "./past.ts";
 
 /*
@@ -158,9 +158,6 @@ export function madeOfAsked(
   if (!isOf(first)) return null;
   return removed ? "removed" : to;
 }
-
-const valuesOf = (values: { [F in keyof MendTo]?: MendTo[F] | undefined }): MendTo =>
-  Object.fromEntries(Object.entries(values).filter(([, value]) => value !== undefined));
 
 /** A note that is asked about with what a correction makes of it; null where it cannot be made of it. */
 export function withChange(reading: Reading, to: MendTo): Reading | null {

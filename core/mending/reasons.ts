@@ -1,8 +1,8 @@
 import type { Fact } from "../books/facts.ts";
 import { mainAmountOf } from "../decide/main-amount.ts";
 import type { Cents } from "../money.ts";
-import { MEASURED } from "../notes/alternatives/held.ts";
 import type { Tok } from "../notes/clause.ts";
+import { MEASURES } from "../notes/clause.ts";
 import { lexed } from "../notes/lexed.ts";
 import { readPart } from "../notes/read.ts";
 import type { Mention, Reading } from "../notes/reading.ts";
@@ -134,7 +134,7 @@ function isReason(part: string, changes: readonly Change[], { books, today, isMa
   if (tokens.some(isOfMore) && tokens.some(isOther)) return false;
   for (const token of tokens) {
     if (token.each) return false;
-    if (MEASURED.has(token.kind) && !known.has(inHundredths(token))) return false;
+    if (MEASURES.has(token.kind) && !known.has(inHundredths(token))) return false;
     if (token.kind === "piece" && !isOfIt(token.mention!) && !saysAny(part, RIGHT_AS_IS)) return false;
   }
   const isOut = changes.every(({ isOut }) => isOut);

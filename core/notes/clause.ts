@@ -35,6 +35,13 @@ export interface Tails {
 
 export type Tok = Token<Head>;
 
+export const isPiece = ({ kind }: Tok): boolean => kind === "piece";
+
+/** What says how much, how long or how far; beside it a rate, or the piece that it is told of. */
+export const MEASURES: ReadonlySet<Tok["kind"]> = new Set(["amount", "duration", "miles"]);
+export const MEASURES_OR_RATE: ReadonlySet<Tok["kind"]> = new Set([...MEASURES, "percent"]);
+export const MEASURES_OR_PIECE: ReadonlySet<Tok["kind"]> = new Set([...MEASURES, "piece"]);
+
 /** One clause in hand: its tokens are claimed one by one, each at most once. */
 export interface Clause {
   tokens: Tok[];

@@ -1,6 +1,6 @@
 import type { Day } from "../calendar.ts";
 import { addMonths, monthOf } from "../calendar.ts";
-import type { Clause, Tok } from "./clause.ts";
+import { type Clause, MEASURES, type Tok } from "./clause.ts";
 import { best, isKeyed, questionWords, type Unit, unitsOf } from "./phrases.ts";
 import { wholeOf } from "./quantities/amounts.ts";
 import type { Mention, Question } from "./reading.ts";
@@ -60,8 +60,6 @@ function isDoing(first: Tok, next: Tok | undefined, tokens: readonly Tok[]): boo
     );
   return first.text === "were" && next?.kind === "word" && next.roles.heads !== undefined;
 }
-
-const MEASURES: ReadonlySet<Tok["kind"]> = new Set(["miles", "duration", "amount"]);
 
 /** How far behind "did" the work may stand that was done. */
 const JOB_WITHIN = 6;

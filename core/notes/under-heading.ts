@@ -1,5 +1,5 @@
 import type { Day } from "../calendar.ts";
-import type { Tok } from "./clause.ts";
+import { isPiece, type Tok } from "./clause.ts";
 import { lexed } from "./lexed.ts";
 import { readLine } from "./line.ts";
 import type { Kind, Reading } from "./reading.ts";
@@ -82,8 +82,6 @@ export function underHeading(
     readings.length === alone.length && readings.every((one, at) => one.kind === alone[at]!.kind);
   return isSame ? readings : null;
 }
-
-const isPiece = ({ kind }: Tok): boolean => kind === "piece";
 
 const BULLET = /^\s{0,20}(?:[-*•–·▪◦+>]{1,2}(?=\s|\p{L})|\[[x ]?\]|✓|✔)\s{0,5}/iu;
 const NUMBERED = /^\s{0,20}\(?(?:\d{1,2}|[a-h])[.)]\s{1,5}(?=\S)/i;

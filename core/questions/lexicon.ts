@@ -2,7 +2,7 @@ import { pluralOf, singularOf } from "../notes/mentions/plural.ts";
 import type { Category } from "../notes/reading.ts";
 import type { Entry } from "../notes/tokens/lexicon.ts";
 import { allBehind, nextOf } from "../notes/tokens/lexicon.ts";
-import { isNearSpelling, slipsBetween } from "../notes/tokens/spelling.ts";
+import { isNearSpelling, samePlain, slipsBetween } from "../notes/tokens/spelling.ts";
 import { isBare } from "../notes/tokens/unvowelled.ts";
 import { language } from "../notes/verbs.ts";
 import { isCommon } from "../notes/words/daily.ts";
@@ -55,13 +55,6 @@ export function spellerOf(known: ReadonlySet<string>, also: readonly string[] = 
     return best;
   };
   return { isSettled, meant };
-}
-
-/** Two words as near as each other settle nothing, unless one only goes on from the other ("deposit", "deposits"). */
-function samePlain(a: string | null, b: string): string | null {
-  if (a === null) return null;
-  if (a.startsWith(b)) return b;
-  return b.startsWith(a) ? a : null;
 }
 
 /** What a word or phrase of the trade may stand for; which of it holds, the question decides. */

@@ -99,5 +99,3 @@ export function amountOf(clause: Clause, hedge: string): number | undefined {
   );
   return token ? (centsIn(token) ?? undefined) : undefined;
 }
-
-export const MEASURED: ReadonlySet<string> = new Set(["amount", "duration", "miles"]);

@@ -1,4 +1,4 @@
-import { type Clause, placeAfter, placeBefore, type Tok } from "../clause.ts";
+import { type Clause, MEASURES, placeAfter, placeBefore, type Tok } from "../clause.ts";
 import { isAmount } from "../cutting/shape.ts";
 import { type Draft, draft } from "../interpreting/draft.ts";
 import { goodsIn } from "../judging/buying.ts";
@@ -12,7 +12,7 @@ import { LABOR_NAMES } from "../words/labors.ts";
 import { ARTICLES_WIDE, BEFORE_AGREED, PRICED_BY } from "../words/links.ts";
 import { ASKS_FOR, FOR_NOTHING } from "../words/money.ts";
 import { PIECE_PARTS } from "../words/parts.ts";
-import { as, changed, eachIn, type Held, itself, MEASURED, type Offer } from "./held.ts";
+import { as, changed, eachIn, type Held, itself, type Offer } from "./held.ts";
 
 /*
  * Words that do not say which kind of note it is: the kinds that the thing and its number may make.
@@ -167,7 +167,7 @@ function costOfNew(held: Held): Draft[] {
 /** Words that nobody knows around a thing and one measure: the notes that such a thing and measure make. */
 export const byWhatItHolds: Offer = (held) => {
   const { clause, pieces, amounts } = held;
-  const [measure, ...others] = clause.tokens.filter(({ kind }) => MEASURED.has(kind));
+  const [measure, ...others] = clause.tokens.filter(({ kind }) => MEASURES.has(kind));
   if (!measure || others.length > 0) return [];
   if (measure.kind === "miles") return drivenMiles(held);
   if (measure.kind === "duration") return pieces ? [as("work", { minutes: measure.minutes }, held)] : [];

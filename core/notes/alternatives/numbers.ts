@@ -1,5 +1,5 @@
 import { AMOUNT_CENTS_MAX, type Cents } from "../../money.ts";
-import type { Clause, Tok } from "../clause.ts";
+import { type Clause, MEASURES, type Tok } from "../clause.ts";
 import { sizeOrPiece } from "../judging/spending.ts";
 import { wholeOf } from "../quantities/amounts.ts";
 import type { Kind, Mention } from "../reading.ts";
@@ -9,7 +9,7 @@ import { language } from "../verbs.ts";
 import { LABOR_NAMES } from "../words/labors.ts";
 import { AT_PRICE } from "../words/money.ts";
 import { daysMeant } from "./days-meant.ts";
-import { as, changed, itself, MEASURED, type Offer } from "./held.ts";
+import { as, changed, itself, type Offer } from "./held.ts";
 import { NEARLY_ALL } from "./prices.ts";
 
 /*
@@ -168,7 +168,7 @@ export const newPrice: Offer = (held) =>
 /** "last weekend", "fri or sat", "sunday market": each day that it may have been. */
 export const eachDay: Offer = ({ made, clause }) => {
   const isOpen = made?.needs.some((field) => field !== "count" && made.fields[field] === undefined);
-  const isLeft = ({ kind, claimed }: Tok): boolean => !claimed && MEASURED.has(kind);
+  const isLeft = ({ kind, claimed }: Tok): boolean => !claimed && MEASURES.has(kind);
   if (!made?.dated || isOpen || clause.tokens.some(isLeft)) return [];
   return daysMeant(clause).map((date) => {
     const { date: _, ...fields } = made.fields;

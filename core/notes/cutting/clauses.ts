@@ -1,4 +1,5 @@
 import type { Tok } from "../clause.ts";
+import { isPiece } from "../clause.ts";
 import type { VerbFacts } from "../heads.ts";
 import { headOf, headsOf, takesSlot } from "../heads.ts";
 import { SAYS_TODAY } from "../words/replies.ts";
@@ -9,7 +10,7 @@ import { asksSomething, isOutweighed, isPriceForBoth, isSomebodysDoing, joins } 
 import { pricedApart } from "./listed.ts";
 import { revalued, saidOfAnother } from "./same.ts";
 import { isAmount, type Shape, shapeOf } from "./shape.ts";
-import { isMeasure, isPiece, opensThing, splitAtThings } from "./things.ts";
+import { isMeasure, opensThing, splitAtThings } from "./things.ts";
 
 interface Segment {
   tokens: Tok[];

@@ -1,4 +1,5 @@
 import type { Tok } from "../clause.ts";
+import { isPiece } from "../clause.ts";
 import { headsOf } from "../heads.ts";
 import { wholeOf } from "../quantities/amounts.ts";
 import { meaning } from "../rows/joined.ts";
@@ -7,7 +8,7 @@ import { ARTICLES } from "../words/filler.ts";
 import { HEADING_VERBS } from "../words/headings.ts";
 import { AND, BEFORE_EACH, BEFORE_ROW, BEHIND_ROW } from "../words/links.ts";
 import { isAmount, isSupply } from "./shape.ts";
-import { isMeasure, isPiece, opensThing } from "./things.ts";
+import { isMeasure, opensThing } from "./things.ts";
 
 /* Several things and as many prices, told apart: which of them each price is of is told by their order or behind a mark. */
 

@@ -1,4 +1,4 @@
-import type { Tok } from "../clause.ts";
+import { isPiece, type Tok } from "../clause.ts";
 import { headOf } from "../heads.ts";
 import { SAME_FOR, SAME_OF, SAME_TOLD, SO, TOLD_BEHIND_SO } from "../words/again.ts";
 import { ARTICLES } from "../words/filler.ts";
@@ -7,8 +7,6 @@ import type { Cut } from "./cut.ts";
 import { isAmount } from "./shape.ts";
 
 /* What was told of one piece and is the same of another: "dresser's done, same for the nightstand". */
-
-const isPiece = ({ kind }: Tok): boolean => kind === "piece";
 
 /** A value that stands for another: a price, or how long. */
 const isValue = (token: Tok): boolean => isAmount(token) || token.kind === "duration";

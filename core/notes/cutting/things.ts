@@ -1,4 +1,4 @@
-import { type Tok, tokenBefore } from "../clause.ts";
+import { isPiece, type Tok, tokenBefore } from "../clause.ts";
 import type { VerbFacts } from "../heads.ts";
 import { headOf, headsOf, strongHeadsOf } from "../heads.ts";
 import { wholeOf } from "../quantities/amounts.ts";
@@ -100,8 +100,6 @@ function isTimeOfDone(part: readonly Tok[], start: number, at: number): boolean 
 
 const isPassing = ({ kind, roles }: Tok): boolean =>
   kind === "mark" || kind === "day" || roles.filler === true;
-
-export const isPiece = ({ kind }: Tok): boolean => kind === "piece";
 
 export const isMeasure = ({ kind }: Tok): boolean => kind === "miles" || kind === "duration";
 

@@ -1,6 +1,6 @@
 import { couldBe } from "../alternatives/could.ts";
 import type { Clause, Tok } from "../clause.ts";
-import { claim, isMark } from "../clause.ts";
+import { claim, isMark, MEASURES } from "../clause.ts";
 import type { Cut } from "../cutting/cut.ts";
 import type { Trouble } from "../grammar.ts";
 import { headsOf, isHead } from "../heads.ts";
@@ -213,13 +213,11 @@ function isSomeOfThem({ mention }: Tok, at: number, tokens: readonly Tok[]): boo
   return /^(?:half|some|few|several|most|first|part|bunch|lot|lots)$/.test(tokens[before]?.text ?? "");
 }
 
-const DENIED_VALUES: ReadonlySet<string> = new Set(["amount", "duration", "miles"]);
-
 /** "meant 35 not 53": the amount that is denied is none to record. */
 function claimDenied({ tokens }: Clause): void {
   tokens.forEach((token, at) => {
     const next = tokens[at + 1];
-    if (token.text === "not" && next && DENIED_VALUES.has(next.kind)) claim(token, next);
+    if (token.text === "not" && next && MEASURES.has(next.kind)) claim(token, next);
   });
 }
 

@@ -1,5 +1,5 @@
 import type { Day } from "../../calendar.ts";
-import type { Tok } from "../clause.ts";
+import { MEASURES_OR_PIECE, type Tok } from "../clause.ts";
 import { lexed } from "../lexed.ts";
 import { isFigure, isSkipped } from "../mends/mended.ts";
 import { wholeOf } from "../quantities/amounts.ts";
@@ -226,7 +226,9 @@ function takeRows(said: Misnoted, tokens: readonly Tok[], names: ReadonlySet<str
       said.isOfTalk ||= effect === "said";
     }
     const isKept = (at: number): boolean =>
-      KEPT.has(tokens[at]!.kind) || tokens[at]!.roles.method !== undefined || names.has(tokens[at]!.text);
+      MEASURES_OR_PIECE.has(tokens[at]!.kind) ||
+      tokens[at]!.roles.method !== undefined ||
+      names.has(tokens[at]!.text);
     for (const at of places) {
       if (effect === "old" && isKept(at)) old.add(at);
       else if (!isNamedIn(effect, tokens[at]!) || (at === from && said.out && tokens[at]!.kind === "word"))
@@ -265,5 +267,3 @@ function isNamedIn(effect: string, { kind, text, roles }: Tok): boolean {
 const LISTING_KINDS: readonly Kind[] = ["list", "reprice"];
 const HOLD_KINDS: readonly Kind[] = ["hold"];
 const PAID_KINDS: readonly Kind[] = ["sell", "collect", "hold", "pay"];
-
-const KEPT: ReadonlySet<string> = new Set(["piece", "amount", "miles", "duration"]);

@@ -1,6 +1,6 @@
 import type { Tok } from "../clause.ts";
+import { isPiece } from "../clause.ts";
 import { isAmount } from "../cutting/shape.ts";
-import { isPiece } from "../cutting/things.ts";
 import { isLight } from "../heads.ts";
 import type { Kind, Mention } from "../reading.ts";
 import { language } from "../verbs.ts";

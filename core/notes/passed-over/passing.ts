@@ -1,4 +1,4 @@
-import type { Clause, Tok } from "../clause.ts";
+import { type Clause, MEASURES_OR_PIECE, type Tok } from "../clause.ts";
 import type { Draft } from "../interpreting/draft.ts";
 import { HINTS, type Sign } from "../tokens/sign-bits.ts";
 import { isCommon } from "../words/daily.ts";
@@ -81,7 +81,7 @@ export function passingIn(tokens: readonly Tok[], isNarrow = false): ReadonlySet
   for (let at = 0; at < tokens.length; at += 1) {
     const token = tokens[at]!;
     isWide ||= token.kind === "piece" && token.claimed;
-    isTold ||= token.claimed && TOLD.has(token.kind);
+    isTold ||= token.claimed && MEASURES_OR_PIECE.has(token.kind);
     isPassing &&= !token.claimed && token.kind !== "mark" && isNothing(tokens, at);
     isPassing ||=
       !token.claimed &&
@@ -111,4 +111,3 @@ const isDoing = ({ text }: Tok): boolean =>
   text.length > ING_LENGTH_MIN && text.endsWith("ing") && isCommon(text);
 
 const ING_LENGTH_MIN = 5;
-const TOLD: ReadonlySet<Tok["kind"]> = new Set(["piece", "amount", "duration", "miles"]);

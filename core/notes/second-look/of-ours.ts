@@ -1,4 +1,4 @@
-import type { Tok } from "../clause.ts";
+import { MEASURES_OR_RATE, type Tok } from "../clause.ts";
 import { headsOf } from "../heads.ts";
 import { HINTS } from "../tokens/sign-bits.ts";
 import { isCommon } from "../words/daily.ts";
@@ -73,10 +73,9 @@ const ASKED_FOR: ReadonlySet<string> = new Set(["list", "reprice"]);
 export const besideIn = (tokens: readonly Tok[]): Stretch[] =>
   stretchesOf(tokens).filter(
     ({ from, said, to }) =>
-      from > 0 && tokens.slice(said, to).every((token) => !MEASURES.has(token.kind) && !isDeed(token)),
+      from > 0 &&
+      tokens.slice(said, to).every((token) => !MEASURES_OR_RATE.has(token.kind) && !isDeed(token)),
   );
-
-const MEASURES: ReadonlySet<Tok["kind"]> = new Set(["amount", "duration", "miles", "percent"]);
 
 /**
  * Whether a remark may turn a deed of that kind round all the same: a part of the piece or a wish its being done, who

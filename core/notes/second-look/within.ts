@@ -1,4 +1,4 @@
-import type { Tok } from "../clause.ts";
+import { MEASURES_OR_RATE, type Tok } from "../clause.ts";
 import { headsOf } from "../heads.ts";
 import type { Reading } from "../reading.ts";
 import { HINTS } from "../tokens/sign-bits.ts";
@@ -63,7 +63,8 @@ function isOpen(readings: readonly Reading[]): boolean {
 }
 
 function noteWithin(tokens: readonly Tok[], read: (tokens: Tok[]) => Reading[]): Reading | null {
-  const measured = tokens.flatMap((token, at) => (MEASURES.has(token.kind) ? [at] : []));
+  // A note that left one of them out would leave out what it says.
+  const measured = tokens.flatMap((token, at) => (MEASURES_OR_RATE.has(token.kind) ? [at] : []));
   const first = measured[0] ?? tokens.length;
   const last = measured.at(-1) ?? -1;
   const [starts, ends] = [startsOf(tokens), endsOf(tokens)];
@@ -82,9 +83,6 @@ function ofNamed(note: Reading, beside: readonly Tok[]): Reading {
   const isOpen = bears(note.kind, "piece or none") && !("pieces" in note && note.pieces);
   return mention && others.length === 0 && isOpen ? ({ ...note, pieces: [mention] } as Reading) : note;
 }
-
-/** A note that left one of them out would leave out what it says. */
-const MEASURES: ReadonlySet<string> = new Set(["amount", "duration", "miles", "percent"]);
 
 /** Every stretch between a start and an end, the longest first. */
 function stretchesOf(starts: readonly number[], ends: readonly number[]): Stretch[] {

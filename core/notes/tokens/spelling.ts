@@ -1,3 +1,5 @@
+import { isVowel } from "../words/tenses.ts";
+
 /** Finds the one known word that a typed word is a slip away from. */
 export interface Speller {
   /** The known word meant, or null: known already, too short, an ordinary word, or more than one would do. */
@@ -24,7 +26,6 @@ const VOWEL = 9;
 export const LETTER = 10;
 const NEIGHBOUR = 11;
 export const WRONG = 12;
-const isVowel = (letter: string | undefined): boolean => letter !== undefined && "aeiou".includes(letter);
 
 const KEYS = ["qwertyuiop", "asdfghjkl", "zxcvbnm"];
 
@@ -179,7 +180,7 @@ const onlyOne = (words: readonly string[]): string | null =>
   words.length === 0 ? null : words.reduce<string | null>((one, word) => samePlain(one, word), words[0]!);
 
 /** Two candidates as near as each other settle nothing, unless one only goes on from the other ("deposit", "deposits"). */
-function samePlain(a: string | null, b: string): string | null {
+export function samePlain(a: string | null, b: string): string | null {
   if (a === null) return null;
   if (a.startsWith(b)) return b;
   return b.startsWith(a) ? a : null;

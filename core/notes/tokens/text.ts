@@ -57,7 +57,7 @@ function numberLength(chunk: string, after: string): number {
   return glued && glued[2]!.length > 1 && !GLUED.test(glued[2]!) ? glued[1]!.length : length;
 }
 
-const isDigit = (code: number): boolean => code >= 48 && code <= 57;
+export const isDigit = (code: number): boolean => code >= 48 && code <= 57;
 
 /** The length of plain digits with a blank behind them ("35", "12.50"), by far the commonest number; else 0. */
 function plainDigits(line: string, at: number): number {

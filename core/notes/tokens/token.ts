@@ -5,6 +5,7 @@ import type { Found } from "./lexicon.ts";
 import { hintsOf, ownOf } from "./own-signs.ts";
 import { type Roles, rolesOf } from "./roles.ts";
 import { HINTS } from "./sign-bits.ts";
+import { isDigit } from "./text.ts";
 
 export type TokenKind =
   | "word"
@@ -111,8 +112,6 @@ export function pieceToken(text: string, from: number, to: number, mention: Ment
   token.mention = mention;
   return token;
 }
-
-const isDigit = (code: number): boolean => code >= 48 && code <= 57;
 
 /** A token of a number, a measure or a day. Each kind fills the fields that are its own. */
 export function partToken(part: Part, text: string, from: number): Token<never> {

@@ -29,7 +29,8 @@ const REGULAR = wordSet(
     "swap trade snag purchase charge stay decide settle hand carry unload advertise publish reserve upload",
 );
 
-const isVowel = (letter: string | undefined): boolean => letter !== undefined && "aeiou".includes(letter);
+export const isVowel = (letter: string | undefined): boolean =>
+  letter !== undefined && "aeiou".includes(letter);
 
 /** "stop" takes another p, "clean" and "order" do not. */
 const doubles = (base: string): boolean =>
