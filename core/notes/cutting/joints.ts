@@ -156,6 +156,9 @@ export function joins(
   // "cleaned up and done, 45 min": the work, and that it is done.
   if (next.duration && isTimeAlone(next) && before.piece && isSaidDone(cut.tokens)) return "own";
   if (isMeasureOfIt(next, before, verb, facts)) return "merge";
+  // "love the desk but sold the lamp 20": of the first nothing is told.
+  const isUntold = before.piece && !verb && !before.labor && joint === "but";
+  if (isUntold && next.piece && (next.head || next.labor)) return "own";
   if (next.head) {
     // "2 lamps 5 each, got em tues", "48 for the coffee table, listed": the verb comes late.
     const isBare = !next.piece && !next.amount && !next.supply && !next.unlisted;
