@@ -7,6 +7,7 @@ import { answer, answersApart } from "../../core/questions/ask.ts";
 import type { QuestionDesk } from "../../core/questions/desk.ts";
 import { followUps, soundsFollowing } from "../../core/questions/follow-up.ts";
 import {
+  asksPlainly,
   asksYear,
   endsAsking,
   isYearAlone,
@@ -76,6 +77,7 @@ function hasFigure({ value, rows = [] }: Answered): boolean {
 /** "Profit for the last 90 days", "notes from the 14th": no note by its own words and a figure by all of them, whatever was spoken of. */
 export function asksFigure(turn: Turn, text: string, readings: readonly Reading[]): boolean {
   if (turn.lines !== 1 || readings.length === 0) return false;
+  if (asksPlainly(text)) return readings.every(mayAsk);
   if (!readings.every((reading) => reading.kind === "unclear" && !reading.could)) return false;
   const { understood, opens } = answer(text, questionDesk(turn));
   return understood && opens === true;

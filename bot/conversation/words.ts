@@ -81,10 +81,11 @@ function readNotes(turn: Turn, said: SaidNow, replyRoot: number | undefined): vo
   const read = text === said.text ? said.readings : readMessage(text, turn.today);
   // A list of notes is told by itself, whatever was said before.
   const desk = turn.lines === 1 ? talkingDesk(turn, replyRoot) : null;
-  const asSaid = desk && !asksFigure(turn, text, read) ? goneOn(text, read, desk) : read;
+  const isAsked = desk !== null && asksFigure(turn, text, read);
+  const asSaid = desk && !isAsked ? goneOn(text, read, desk) : read;
   // "sold the chest for how much": nothing is done that a caution could be for.
   if (!endsAsking(text)) heard(turn, text, asSaid);
-  if (isRemark(text, asSaid)) return;
+  if (!isAsked && isRemark(text, asSaid)) return;
   const mayBe =
     desk && asSaid.every(({ kind }) => kind === "unclear") && !isOnlyDeclined(asSaid, text)
       ? orLikely(text, asSaid, desk)

@@ -148,11 +148,14 @@ const isThing = ({ text }: Tok): boolean => text === "it" || text === "them";
 /** "did the delivery, 12 miles": how far it was, and no question about that. */
 const isDriven = ({ kind }: Tok): boolean => kind === "miles";
 
-/** "what if i sold the desk for 90" asks nothing of the books, nor does "check on the desk". */
+/** "what if i sold the desk for 90", "what would i owe if it all sold" ask nothing of the books, nor does "check on the desk". */
 function isSupposed(tokens: readonly Tok[]): boolean {
   return tokens.some(({ text }, at) => {
     const next = tokens[at + 1]?.text;
-    return (text === "what" && next === "if") || (text === "check" && next === "on" && at === 0);
+    return (
+      (next === "if" && (text === "what" || tokens[0]?.text.startsWith("how"))) ||
+      (text === "check" && next === "on" && at === 0)
+    );
   });
 }
 

@@ -27,6 +27,12 @@ export const opensWithAsking = (text: string): boolean =>
     firstWord(text) ?? "",
   );
 
+/** "When does sam pick up", "who is coming": only a question turns its words so. */
+export const asksPlainly = (text: string): boolean =>
+  /^\W*(?:(?:so|and|hey|ok|okay) )?(?:(?:when|where|why|how|who|whose|what|which) (?:do|does|did|is|are|will|would|should|can)|what (?:time|day)|(?:has|does|will) (?!been|to|not|now|just|already|also|need|got|gone|sold)\w+) /i.test(
+    text,
+  );
+
 /** Whether a message sounds like a question: it ends with the mark or begins like one. */
 export function soundsAsked(text: string): boolean {
   if (/\?\s*$/.test(text)) return true;

@@ -145,6 +145,8 @@ test.each([
   ["notes since the 1st", /^Noted, since /],
   ["fees for the last 30 days", /^Fees, last 30 days: nothing/],
   ["asking price of the bench", /^Asking, benches, now: 60\.00/],
+  ["when does sam pick up", /^To be picked up: 1 piece/],
+  ["days since my last sale", /./],
 ])("a figure that is asked for is no note of what was spoken of: %s", (question, told) => {
   for (const note of ["bought bench 14", "listed bench 60", "hold bench deposit 10 from sam"]) chat.say(note);
   expect(chat.say("who has the bench on hold").text).toContain("sam");

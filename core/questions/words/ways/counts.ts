@@ -82,4 +82,16 @@ export const OF_COUNTS: readonly WayRow[] = [
     "knobs and hinges all yr, total",
     "knobs and hinges this year, total",
   ],
+  [
+    "how_many x:1? p:pieces|things|items|chairs|tables|lamps|dressers|desks came|come|arrived|showed_up in? {the|during} =<stretch>|this|last",
+    "how many $x $p did i buy in",
+    "how many pieces came in october",
+    "how many pieces did i buy in october",
+  ],
+  [
+    "m:more|less|longer than a|one w:month|week to",
+    "$m than 1 $w to",
+    "which pieces took more than a month to sell",
+    "which pieces took more than 1 month to sell",
+  ],
 ];

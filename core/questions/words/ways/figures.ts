@@ -293,4 +293,16 @@ export const OF_FIGURES: readonly WayRow[] = [
     "how much gas do i burn through in a month",
     "gas a month on average",
   ],
+  [
+    "for? less than|then what? i|we {had|have|did|originally} paid|pay|put_in|spent {for|on|it|in|into|them} $",
+    "at a loss",
+    "did anything sell for less than i paid",
+    "did anything sell at a loss",
+  ],
+  [
+    "b:best|highest|worst|lowest|biggest return !on|on_cost|to|i|that|visit",
+    "$b roi",
+    "what had the best return",
+    "what had the best roi",
+  ],
 ];
