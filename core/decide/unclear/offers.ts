@@ -18,6 +18,7 @@ import {
   MET_AT,
   NO,
   OFFERED,
+  PROMISED_SUM,
   PUT_DOWN,
   SAYS_OFFER,
   SOLD_ALREADY,
@@ -68,7 +69,7 @@ export function askOfOffer(
   const asked = askingFor(pieces, desk.books);
   if (asked === null) return null;
   // "he said 90, i said 110, we met at 100": what stood at the end.
-  const sums = sumsSaid(reading.text.split(MET_AT).at(-1)!);
+  const sums = sumsSaid(withoutPromise(reading.text).split(MET_AT).at(-1)!);
   const [down = 0, rest = 0] = sums;
   // "slid me 40 for the desk, says he'll bring the other 100": a deposit, and what is to come.
   if (sums.length === 2 && down < rest && down + rest === asked) {
@@ -116,6 +117,12 @@ export function offerIn(
   return readings.find(
     (each) => tellsOffer(each) && askOfOffer(each, standingOf(couldOf(each), desk, deciding), desk, deciding),
   );
+}
+
+/** "she'll send 100 now" is no price beside one that was offered. */
+function withoutPromise(text: string): string {
+  const left = text.replace(PROMISED_SUM, "");
+  return sumsSaid(left).length > 0 ? left : text;
 }
 
 /** "Dana says she'll take it for 240": who offers; undefined: nobody who is named at its beginning. */

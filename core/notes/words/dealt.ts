@@ -144,3 +144,19 @@ export const TELLS_OTHERWISE: ReadonlySet<Tells> = new Set<Tells>([
   "out",
   "served",
 ]);
+
+const PAY = "(?:put|send|pay|give|drop|bring|leave|take|get|buy|grab|transfer|wire)";
+const PAYING =
+  "(?:putting|sending|paying|giving|bringing|leaving|dropping|transferring|wiring|takes|taking|gets|getting|grabs|grabbing)";
+const LATER_ON =
+  "(?:tomorrow|tmrw|tonight|later|soon|next week|when|once|(?:mon|tues?|wed(?:nes)?|thu(?:rs)?|fri|sat(?:ur)?|sun)(?:day)?)";
+
+/** Money that is only promised, or a piece that somebody means to take: "she'll take it", "putting 50 down tomorrow". */
+export const PROMISED = new RegExp(
+  `\\b(?:(?:he|she|they)['’]?ll|will|gonna|going to) ${PAY}\\b(?! (?:me |us )?(?:the )?(?:rest|balance|remain|other))|\\b${PAYING}\\b[^,.;]*\\b${LATER_ON}\\b|\\bdeposit (?:is )?(?:coming|to come)\\b`,
+  "i",
+);
+
+/** It was paid, or put down, already. */
+export const PAID_NOW =
+  /\b(?:put|left|gave|sent|paid|handed|slipped|dropped|came|took|picked|brought|got)\b/i;

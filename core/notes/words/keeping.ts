@@ -46,7 +46,7 @@ export const KEPT_LONGER: readonly RegExp[] = [
   `(?:(?:he|she|they|${WHO}) )?(?:(?:needs?|wants?|asks|asked|asking|needed|wanted)(?= (?:.* )?(?:till|until|til|can) )|can only|giving (?:her|him|them)|gave (?:her|him|them)|extended|extending|pushed|moved)(?: (?:her|his|their|the|me|it|for|hold|pickup|out|only|come|make|to|wait))* (?:${TILL} )?(?:the )?D(?: after)?(?: (?:,|the))*(?: D)?${LONGER}`,
   `(?:he|she|they|${WHO}) (?:cant|cannot|wont|couldnt)(?: (?:make|do|come|get|here|it|on|by))* D(?: (?:,|but|so|and|can|will|come|comes|coming|make|do|its|is|on|till|until|til|to))* D${LONGER}`,
   // "picking it up sat", "shes coming for it friday": the day of what is on hold.
-  `(?:(?:he|she|they|hes|shes|theyre|${WHO}|pickup)(?: (?:is|are|will|be|ll))* )?(?:pickup|picking (?:it|them|that) up|picking up|picks (?:it|them) up|coming|comes|collecting|collects|fetching|fetches)(?: (?:is|now|by|over|for|to|get|pick|fetch|collect|it|them|up|on|this))* D(?: (?:morning|afternoon|evening|night|at|around|by|after|work|\\?))*`,
+  `(?:(?:he|she|they|hes|shes|theyre|hell|shell|theyll|${WHO}|pickup)(?: (?:is|are|will|be|ll))* )?(?:pickup|picking (?:it|them|that) up|picking up|picks? (?:it|them) up|com(?:ing|es?)(?: (?:by|over))* (?:for|to (?:get|pick|fetch|collect)) (?:it|them)|collecting|collects?|fetching|fetches|fetch|tak(?:e|es|ing) (?:it|them)|grab(?:s|bing)? (?:it|them)|gets? (?:it|them)|getting (?:it|them))(?: (?:is|now|by|over|for|to|get|pick|fetch|collect|it|them|up|on|this))* D(?: (?:morning|afternoon|evening|night|at|around|by|after|work|\\?))*`,
 ].map((way) => new RegExp(`^${way}$`));
 
 /** "one more week": from the day that it was held until. */
@@ -68,4 +68,4 @@ export const ASKS_WHO = /^\W*(?:who|whos|when|whens|is|are|was|what|which|does|d
 
 /** A message that keeps a piece for somebody says one of these. */
 export const KEEPS =
-  /\b(?:put|left|gave|sent|paid|handed|keep|keeping|kept|hold|holding|held|sav(?:e|ing)|aside|till?|until|needs?|wants?|giving|extend(?:ed|ing)|pushed|moved|stays|set|pays?|paying|dropped|can only|can(?:'|no)?t|wont|week|pick(?:ing|s|up)|com(?:ing|es)|collect(?:ing|s)|fetching|fetches)\b/i;
+  /\b(?:put|left|gave|sent|paid|handed|keep|keeping|kept|hold|holding|held|sav(?:e|ing)|aside|till?|until|needs?|wants?|giving|extend(?:ed|ing)|pushed|moved|stays|set|pays?|paying|dropped|can only|can(?:'|no)?t|wont|week|pick(?:ing|s|up)|com(?:ing|es)|collect(?:ing|s)|fetching|fetches|tak(?:e|es|ing)|grab(?:s|bing)?|gets?|getting|come)\b/i;

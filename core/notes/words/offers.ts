@@ -30,7 +30,7 @@ export const OUR_PRICE =
 
 /** It was made. */
 export const OFFERED = wordSet(
-  "offered offers offer offering would_pay will_pay would_give will_give lowballed bid countered can_do could_do would_do will_do asked_if asking_if asked_me_to asks_if lowball lowballing lowballer tried_to_get tried_getting tried_offering trying_to_get wanted_it_for bargained haggled negotiated",
+  "wants_it wants_the wants_to_buy offered offers offer offering would_pay will_pay would_give will_give lowballed bid countered can_do could_do would_do will_do asked_if asking_if asked_me_to asks_if lowball lowballing lowballer tried_to_get tried_getting tried_offering trying_to_get wanted_it_for bargained haggled negotiated",
 );
 
 /** Words beside those that say that it was taken. */
@@ -152,6 +152,10 @@ export const AGREED_TO =
 export const AROUND_AGREED = wordSet(
   "W he she they him her them i we me us asked asks ask wanted wants want could would do did it its be if for at to on in off so and or but the a an oh well ok okay fine alright all right sure yes yeah go then said say says told agreed gave caved settled with by good deal end was is , tenner fiver bit less that id can",
 );
+
+/** "says he'll send 50 tonight", "40 deposit coming", "putting 50 down": money on top of an offer that is still to come. */
+export const PROMISED_SUM =
+  /\b(?:(?:he|she|they)['’]?ll|will|gonna|going to) (?:send|put|leave|drop|bring|give|transfer|wire)(?: me| us)? (?:a )?\$?\d[\d.]*(?: (?:down|deposit))?|\b(?:putting|sending|leaving|dropping|bringing) (?:me |us )?(?:a )?\$?\d[\d.]*(?: (?:down|deposit))?|\$?\d[\d.]* (?:deposit|down) (?:is )?(?:coming|to come)/i;
 
 /** A sale that is told so says one of these. */
 export const PAID_THERE = wordSet(
