@@ -2,6 +2,7 @@ import type { Tok } from "../clause.ts";
 import { isPiece } from "../clause.ts";
 import type { VerbFacts } from "../heads.ts";
 import { headOf, headsOf, takesSlot } from "../heads.ts";
+import { TO_DO } from "../words/pieces.ts";
 import { SAYS_TODAY } from "../words/replies.ts";
 import type { Cut } from "./cut.ts";
 import { headingDayEnd } from "./day-ahead.ts";
@@ -155,7 +156,10 @@ const isUndoAlone = ({ tokens }: Cut): boolean => {
 /** "dresser sold 170. desk not yet": of another piece it is only said that nothing has become of it. */
 function isOtherNotDone(part: readonly Tok[], shape: Shape, last: Cut, joint: readonly Tok[]): boolean {
   const isOther = shape.piece && !shape.amount && !shape.head && joint.some(({ kind }) => kind === "mark");
-  if (!isOther || !part.some(({ text, roles }) => roles.hedge !== undefined || text === "still"))
+  if (
+    !isOther ||
+    !part.some(({ text, roles }) => roles.hedge !== undefined || text === "still" || TO_DO.test(text))
+  )
     return false;
   const before = shapeOf(last.tokens);
   return (before.piece || before.amount) && (before.head !== undefined || before.labor);

@@ -201,10 +201,10 @@ function withPriceLater(drafts: readonly Draft[]): readonly Draft[] {
 /** "chairs need new seats, fabric 22": what a piece needs is no fact, and says what the cost behind it is for. */
 function withNeed(drafts: readonly Draft[]): readonly Draft[] {
   return drafts.filter(({ trouble, clause }, at) => {
-    if (trouble?.kind !== "intention") return true;
+    if (trouble?.kind !== "intention" && trouble?.kind !== "unknown") return true;
     const cost = drafts[at + 1];
     const pieces = piecesIn(clause);
-    const isNeed = clause.tokens.some(({ text }) => /^needs?$/.test(text));
+    const isNeed = clause.tokens.some(({ text }) => /^needs?\b/.test(text));
     if (!isNeed || pieces.length === 0 || isMeasured(clause)) return true;
     if (cost?.kind !== "spend" || cost.trouble || cost.fields["pieces"]) return true;
     cost.fields["pieces"] = pieces.map((mention) => ({ ...mention }));

@@ -7,6 +7,7 @@ import type { Mention, Reading } from "../reading.ts";
 import { NOT_DONE } from "../unclear.ts";
 import { bears } from "../verbs.ts";
 import { CONDITIONS } from "../words/doubts.ts";
+import { TO_DO } from "../words/pieces.ts";
 import { sharedOver } from "./shared.ts";
 import { piecesIn, TAKINGS } from "./takings.ts";
 
@@ -95,7 +96,8 @@ const OPEN: ReadonlySet<Trouble["kind"]> = new Set(
 function isStillOpen({ trouble, clause }: Draft): boolean {
   return (
     trouble !== undefined &&
-    OPEN.has(trouble.kind) &&
+    (OPEN.has(trouble.kind) ||
+      (trouble.kind === "unknown" && clause.tokens.some(({ text }) => TO_DO.test(text)))) &&
     clause.tokens.every(({ roles }) => roles.heads === undefined) &&
     piecesIn(clause).length > 0 &&
     !isMeasured(clause) &&

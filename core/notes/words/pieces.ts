@@ -209,3 +209,6 @@ export const SEVERAL_SAID = /\b(?:they|they'?re|them|em|those|these)\b/i;
 
 /** "and another chair 10": one that is not on the books. */
 export const TELLS_ONE_MORE = /^(?:and |oh |then |plus |also )*(?:another|\w+ more)\b/i;
+
+/** What has still to be done with a piece: "pew still needs sanding". */
+export const TO_DO = /^(?:still )?(?:needs?|wants)\b/;
