@@ -16,6 +16,7 @@ import type { Past } from "../../core/mending/past.ts";
 import { readPart } from "../../core/notes/read.ts";
 import type { Reading } from "../../core/notes/reading.ts";
 import { couldOf } from "../../core/notes/unclear.ts";
+import { OPENS_WRONG_ONE } from "../../core/notes/words/mending.ts";
 import { lastQuestion } from "./last-question.ts";
 import { saidOf } from "./outcome.ts";
 import { isOfToday, newestFact, talkOf } from "./talk.ts";
@@ -46,7 +47,9 @@ function fromBefore(text: string, readings: readonly Reading[], desk: TalkingDes
   const sure = readings.length === 1 ? mendOfGone(readings[0]!, desk) : null;
   if (sure) return [sure];
   const isDone = readings.length > 0 && readings.every((each) => isCorrection(each, desk));
-  const corrected = isDone ? null : ofMisnoted(text, readings, desk);
+  // "wrong one, it was the oak table, 200": the newest note, whatever else is noted of that table.
+  const isOfNewest = OPENS_WRONG_ONE.test(text) && readings[0]?.back !== undefined;
+  const corrected = isDone || isOfNewest ? null : ofMisnoted(text, readings, desk);
   if (corrected?.isSure) return corrected.readings;
   const known = ofKnown(text, readings, desk) ?? describedIn(text, readings, desk);
   if (known) return known;

@@ -134,8 +134,8 @@ function offererIn(text: string): string | undefined {
 
 /** "… picking up saturday": the day on which they come for it. */
 function comingIn(text: string, today: Day): Day | null {
-  const told = text.split(/[,;.!]+\s|\s(?:and|but)\s/).find((clause) => saysAny(clause, COMES_FOR_IT));
-  return told === undefined ? null : dayIn(told, today);
+  const clauses = text.split(/[,;.!]+\s|\s(?:and|but)\s/).filter((clause) => saysAny(clause, COMES_FOR_IT));
+  return clauses.map((clause) => dayIn(clause, today)).find((day) => day !== null) ?? null;
 }
 
 const NOT_TAKEN: Choice = { label: "Not taken", words: ["no", ...DECLINED], effect: { kind: "drop" } };

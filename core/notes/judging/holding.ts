@@ -115,7 +115,7 @@ function isOwnDeposit(clause: Clause): boolean {
 
 /** Verbs of somebody who wants a piece held. */
 const WANTS =
-  /^(?:holds|reserves|reserved|has|wants|wanted|asked|put|left|gave|sent|paid|dropped|texted|called|picking up|picks up|transferred|wired|mailed|handed|brought|will|coming|comes|is|said|needs|gets|getting)(?: |$)/;
+  /^(?:holds|reserves|reserved|has|wants|wanted|loves|loved|likes|liked|asked|put|left|gave|sent|paid|dropped|texted|called|picking up|picks up|transferred|wired|mailed|handed|brought|will|coming|comes|is|said|needs|gets|getting)(?: |$)/;
 
 /** "lady put 40 down on the hutch": whoever stands before the verb. */
 function nameFirst(fields: ReadingFields["hold"], clause: Clause): void {

@@ -48,6 +48,8 @@ export function newestMended(line: readonly Tok[], today: Day): NewestMended | n
   const isAsked = line.some(({ text }) => text === "?");
   const right = isAsked ? null : rightPiece(said);
   if (right) return { kind: "mend", of: { back: 1 }, to: { pieces: [right] } };
+  const redone = isAsked ? null : otherAtPrice(said);
+  if (redone) return { kind: "mend", of: { back: 1 }, to: redone };
   if (tokens.length === 0 || tokens.length > TOKENS_MAX || isAsked) return null;
   const denied = undone(tokens);
   if (denied) return { kind: "mend", of: { back: 1, ...denied }, removed: true };
@@ -120,6 +122,19 @@ function rightPiece(said: readonly Tok[]): Mention | null {
     (token) => !isSkipped(token) && !isOpening(token) && headsOf(token).length === 0,
   );
   return right?.mention && others.length === 0 ? right.mention : null;
+}
+
+/** "wrong one, it was the oak table, 200": the piece that it was, and its price; null where more is said. */
+function otherAtPrice(said: readonly Tok[]): { pieces: Mention[]; amount: Cents } | null {
+  const at = said.findIndex(({ text }) => text === "wrong");
+  const isWrongOne =
+    at >= 0 && said.slice(0, at).every(isOpening) && WRONG_ONES.has(said[at + 1]?.text ?? "");
+  if (!isWrongOne) return null;
+  const told = said.slice(at + 2);
+  const [piece, sum, ...others] = told.filter((token) => !isSkipped(token) && !isOpening(token));
+  const amount = sum?.kind === "amount" ? centsIn(sum) : null;
+  if (piece?.kind !== "piece" || !amount || others.length > 0) return null;
+  return { pieces: [piece.mention!], amount };
 }
 
 /** "75 sorry fat fingers", "18 miles i mean lol": how it came to be wrong, behind the word that corrects. */

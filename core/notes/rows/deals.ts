@@ -45,7 +45,8 @@ const OWING = rowsOf<"none" | "unpaid">({
     OWED +
     "|" +
     REST,
-  "unpaid: dropped the last 20 on the bookcase": "[dropped !off|by|in|over|round|around|it] … " + OWED + "|" + REST,
+  "unpaid: dropped the last 20 on the bookcase":
+    "[dropped !off|by|in|over|round|around|it] … " + OWED + "|" + REST,
   "unpaid: let the guy off the last 20 on the bookcase":
     "[let|letting <art>? <person>|him|her|them off|slide|go]",
   "unpaid: wardrobe: last 50 unpaid for good": "[unpaid for_good|forever]",

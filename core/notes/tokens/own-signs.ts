@@ -12,7 +12,20 @@ import type { Roles } from "./roles.ts";
 import { BITS, HINTS, type OwnSigns } from "./sign-bits.ts";
 import { lastWord } from "./text.ts";
 
-const PICKUPS = ["pickup", "pick up", "picking up", "picks up", "picking it up", "coming", "collecting"];
+const PICKUPS = [
+  "pickup",
+  "pick up",
+  "picking up",
+  "picks up",
+  "picking it up",
+  "coming",
+  "collecting",
+  "picks",
+  "gets",
+  "takes",
+  "grabs",
+  "fetching",
+];
 
 const WORDS: readonly (readonly [hints: number, words: Iterable<string>])[] = [
   [HINTS.preposition, ["to", "for", "from", "at", "off", "off of", "out of", "outta"]],

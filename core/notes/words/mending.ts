@@ -121,6 +121,7 @@ export const BESIDE_MISREAD = wordSet(
 );
 /** What was wrong of the newest note. */
 export const WRONG_ONES = wordSet("piece one item thing");
+export const OPENS_WRONG_ONE = /^\W*(?:(?:oops|no|sorry|ugh|wait|ah)\W+)*wrong (?:one|piece|item|thing)\b/i;
 /** Who was wrong of it. */
 export const WRONG_PEOPLE = wordSet("guy lady person buyer name woman man customer dude");
 /** Words between such an opening and the value. */

@@ -12,11 +12,12 @@ export const UNTIL = wordSet("until till til thru through by before");
 
 /** Somebody fetches it. */
 export const PICKUP = wordSet(
-  "pickup pick_up picking_up picking_it_up picks_up picks_it_up coming comes come coming_back comes_back collecting fetching getting_it gets_it returning returns",
+  "pickup pick_up picking_up picking_it_up picks_up picks_it_up coming comes come coming_back comes_back collecting fetching getting_it gets_it returning returns " +
+    "picks picking gets getting takes taking grabs grabbing fetches collects",
 );
 
 /** Between that and its day. */
-export const BEFORE_PICKUP_DAY = wordSet("back on for it this again");
+export const BEFORE_PICKUP_DAY = wordSet("back on for it them up this again");
 
 /** Before how long something went on. */
 export const TAKES_TIME = wordSet("took took_me it_took took_us took_about");
