@@ -50,7 +50,9 @@ export function namesFigure({ cues, groups, orders, items, periods, said, first 
   const isOrdered = orders.length > 0 && groups.length > 0;
   return (
     FIGURES.some((cue) => cues.has(cue)) ||
-    /\b(?:profits?|earnings?|gains?|made on|(?:asking|list) price of|days since)\b/.test(said) ||
+    /\b(?:profits?|earnings?|gains?|made on|(?:asking|list) price of|(?:total|average|highest|lowest) (?:asking|list) price|days since)\b/.test(
+      said,
+    ) ||
     (items.length > 0 && cues.has("earn") && / money$/.test(said)) ||
     groups.some(({ parted }) => parted) ||
     isOrdered ||

@@ -117,6 +117,12 @@ function isOwnDeposit(clause: Clause): boolean {
 const WANTS =
   /^(?:holds|reserves|reserved|has|wants|wanted|loves|loved|likes|liked|asked|put|left|gave|sent|paid|dropped|texted|called|picking up|picks up|transferred|wired|mailed|handed|brought|will|coming|comes|is|said|needs|gets|getting)(?: |$)/;
 
+/** "50 down on vanity, marie, till tues": a word by itself between two marks. */
+const isApart = ({ tokens }: Clause, at: number): boolean => {
+  const [before, next] = [tokens[at - 1], tokens[at + 1]];
+  return at > 0 && before?.text === "," && (next === undefined || next.text === ",");
+};
+
 /** "lady put 40 down on the hutch": whoever stands before the verb. */
 function nameFirst(fields: ReadingFields["hold"], clause: Clause): void {
   const end = clause.head ? clause.tokens.indexOf(clause.head) : 0;
@@ -130,7 +136,7 @@ function nameFirst(fields: ReadingFields["hold"], clause: Clause): void {
       (token.unknown === true || (token.roles.person && !NOBODY_NAMED.has(token.text))) &&
       !token.claimed &&
       token.kind === "word" &&
-      WANTS.test(clause.tokens[at + 1]?.text ?? ""),
+      (WANTS.test(clause.tokens[at + 1]?.text ?? "") || (token.unknown === true && isApart(clause, at))),
   );
   if (!name) return;
   claim(name);
