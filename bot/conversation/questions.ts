@@ -9,11 +9,11 @@ import type { Turn } from "./turn.ts";
 /** Opens a question about a message (its root note). It is prompted when the turn's reply is put together. */
 export function openQuestion(turn: Turn, matter: Matter, ask: Ask, root: number): void {
   const { person, chat, said: asked } = turn;
-  for (const { id, note, ask: before } of turn.ledger.questions.everyOpen())
-    if (ask.offer && isOfSameOffer(before, ask)) {
-      closeQuestion(turn, id);
-      turn.ledger.setNoteState(note, "answered");
-    }
+  const older = ask.offer ? turn.ledger.questions.everyOpen() : [];
+  for (const { id, note } of older.filter((question) => isOfSameOffer(question.ask, ask))) {
+    closeQuestion(turn, id);
+    turn.ledger.setNoteState(note, "answered");
+  }
   const opened = turn.ledger.questions.open({ person, chat, note: root, matter, ask, asked });
   turn.asked.push({ ...opened, ask, text: matter.reading.text });
 }

@@ -4,12 +4,13 @@ import { depositOf, owedByBuyers } from "../../books/shares.ts";
 import type { Cents } from "../../money.ts";
 import type { Reading } from "../../notes/reading.ts";
 import { eitherOf, isFor } from "../../notes/unclear.ts";
-import { type Deal, PAID_NOW, PROMISED } from "../../notes/words/dealt.ts";
+import type { Deal } from "../../notes/words/dealt.ts";
 import type { Desk } from "../decision.ts";
 import { ever, here } from "../pieces/fits.ts";
 import { foundBy } from "../pieces/match.ts";
 import { byNumbers } from "../pieces/mentioned.ts";
 import { type Dealt, dealtIn } from "./dealt.ts";
+import { isPromised } from "./promised.ts";
 import { isAnother } from "./whom.ts";
 
 /*
@@ -25,7 +26,7 @@ export function byDeal(
 ): Reading[] | null {
   if (desk.books.pieces.size === 0 || text.includes("#") || !readings.every((reading) => isOpen(reading)))
     return null;
-  if (PROMISED.test(text) && !PAID_NOW.test(text.replace(PROMISED, ""))) return null;
+  if (isPromised(text)) return null;
   const dealt = dealtIn(text, desk.books, desk.today);
   if (!dealt || (dealt.deals.size === 0 && !dealt.laments) || dealt.sums.some(({ each }) => each))
     return null;

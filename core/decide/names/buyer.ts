@@ -5,12 +5,12 @@ import type { Day } from "../../calendar.ts";
 import type { Reading } from "../../notes/reading.ts";
 import { type Settling, settlingsIn, type Told } from "../../notes/settling.ts";
 import { couldOf, eitherOf, isFor } from "../../notes/unclear.ts";
-import { PAID_NOW, PROMISED } from "../../notes/words/dealt.ts";
 import { OPENS_ASKING, PIECE_LEFT } from "../../notes/words/settling.ts";
 import { saysAny } from "../../notes/words/words.ts";
 import { backsOut, type Pieces, type Place, paidOtherwise, paysForHeld } from "../deals/held-settled.ts";
 import { owingPieces, salesOwing } from "../deals/owing.ts";
 import { paidByAll, paidForEach } from "../deals/paid-by-all.ts";
+import { isPromised } from "../deals/promised.ts";
 import type { Talk } from "../decision.ts";
 import { matchMention } from "../pieces/match.ts";
 import { byNumbers, mentionsOf } from "../pieces/mentioned.ts";
@@ -41,7 +41,7 @@ export function ofKnownBuyer(text: string, readings: readonly Reading[], said: S
   // "teo paid 40 to his dentist" is no money for us.
   if (readings.every((reading) => isFor(reading, "other"))) return null;
   // "she'll take it friday", "nell takes it friday": it is not theirs yet.
-  if (PROMISED.test(text) && !PAID_NOW.test(text.replace(PROMISED, ""))) return null;
+  if (isPromised(text)) return null;
   const names = namesOn(books);
   const all = readings.length === 1 && !text.includes("?") ? paidByAll(text, said) : null;
   if (all) return all;

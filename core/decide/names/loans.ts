@@ -34,8 +34,14 @@ export function withNewLoan(readings: readonly Reading[], { loans }: Books): rea
 }
 
 const isOnBooks = (loan: string, names: readonly string[]): boolean =>
-  names.some((name) => name === loan || isNearSpelling(name, loan)) ||
-  (names.includes(UNNAMED_LOAN) && loan.split(" ").every((word) => PLAIN_LOANS.has(word)));
+  calledSo(loan, names) !== undefined || (names.includes(UNNAMED_LOAN) && isPlain(loan));
+
+/** The loan of that name, or of nearly that spelling. */
+const calledSo = (said: string, names: readonly string[]): string | undefined =>
+  names.find((name) => name === said) ?? names.find((name) => isNearSpelling(name, said));
+
+/** "student loan": it may be one that was never named. */
+const isPlain = (said: string): boolean => said.split(" ").every((word) => PLAIN_LOANS.has(word));
 
 /** Which loan a note means: the one it names, or the only one; else the question which. */
 export function settleLoan(
@@ -46,11 +52,10 @@ export function settleLoan(
   if (names.length === 0)
     return { kind: "refuse", why: "No loan on the books yet. Start with: loan 14250 at 5.5%" };
   if (said !== undefined) {
-    const exact = names.find((name) => name === said) ?? names.find((name) => isNearSpelling(name, said));
+    const exact = calledSo(said, names);
     if (exact) return { kind: "settled", loan: exact };
     // "the student loan" where there is but one, of no name.
-    const isPlain = said.split(" ").every((word) => PLAIN_LOANS.has(word));
-    if (isPlain && names.length === 1 && names[0] === UNNAMED_LOAN)
+    if (isPlain(said) && names.length === 1 && names[0] === UNNAMED_LOAN)
       return { kind: "settled", loan: UNNAMED_LOAN };
   } else if (names.length === 1) return { kind: "settled", loan: names[0]! };
   const prompt = said === undefined ? "Which loan?" : `No "${said}" loan on the books. Which loan?`;
