@@ -231,7 +231,7 @@ function pluralGroups(candidates: Pieces): number[][] {
 }
 
 /** Pieces alike in name, traits, lot, state and list price stand for each other; one bought alone is like no other. */
-function alikeClasses(candidates: Pieces): Readonly<Piece>[][] {
+export function alikeClasses(candidates: Pieces): Readonly<Piece>[][] {
   const classes = new Map<string, Readonly<Piece>[]>();
   for (const piece of candidates) {
     const lot = piece.lot === null ? `alone ${piece.number}` : `lot ${piece.lot}`;

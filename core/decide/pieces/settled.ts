@@ -6,7 +6,7 @@ import type { Mention, Reading } from "../../notes/reading.ts";
 import { type Ask, type Choice, type Decision, type Desk, NEVER_MIND } from "../decision.ts";
 import { areAwaited } from "./awaited.ts";
 import { anotherOne, buyFirst, meaning, type PieceNeed, type WithPieces, withoutPiece } from "./choices.ts";
-import { type Fit, type Match, matchMention } from "./match.ts";
+import { alikeClasses, type Fit, type Match, matchMention } from "./match.ts";
 import { aPiece, isOne, nameWith, wordsOf } from "./mention-words.ts";
 import { describe, tooFew, unfit } from "./unfit.ts";
 
@@ -107,9 +107,11 @@ export function whichOrNone(reading: Reading): Ask {
 /** "the other one", "the white one" of nothing that is known: whatever is here, where that is little. */
 function whichAtAll(reading: WithPieces, index: number, { books }: Desk, need: PieceNeed): Ask {
   const here = [...books.pieces.values()].filter((piece) => piece.gone === null && need.fit.allows(piece));
-  const isOne = reading.pieces![index]!.count === 1 && here.length <= OFFERED_MAX;
+  // One of those that are alike stands for all of them; of several it is rather meant than of a piece alone.
+  const alike = alikeClasses(here).sort((a, b) => b.length - a.length);
+  const isOne = reading.pieces![index]!.count === 1 && alike.length <= OFFERED_MAX;
   const choices = isOne
-    ? here.map(({ number }) => meaning(reading, index, [number], labelOf(books, [number])))
+    ? alike.map(([piece]) => meaning(reading, index, [piece!.number], labelOf(books, [piece!.number])))
     : [];
   const prompt = "Which piece? Say its name or number.";
   return { prompt, wants: "pieces", mention: index, choices: [...choices, NEVER_MIND], misfit: true };

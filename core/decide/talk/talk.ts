@@ -1,7 +1,7 @@
 import type { Books, Piece } from "../../books/books.ts";
 import type { Day } from "../../calendar.ts";
 import type { Cents } from "../../money.ts";
-import { isHeadNoun } from "../../notes/mentions/furniture.ts";
+import { isHeadNoun, isSetName } from "../../notes/mentions/furniture.ts";
 import type { Mention, Reading, ReadingOf } from "../../notes/reading.ts";
 import { bears } from "../../notes/verbs.ts";
 import { ALSO_SAID } from "../../notes/words/again.ts";
@@ -17,7 +17,17 @@ import { foundBy } from "../pieces/match.ts";
 import { nameWith } from "../pieces/mention-words.ts";
 import { byNumbers, mentionsOf } from "../pieces/mentioned.ts";
 import { ofAwaited } from "./of-awaited.ts";
-import { allHere, allOfThem, eachHere, hereOf, likelySold, paidAndOwed, theOther } from "./unnamed.ts";
+import {
+  allHere,
+  allOfThem,
+  eachHere,
+  groupMeant,
+  groupOf,
+  hereOf,
+  likelySold,
+  paidAndOwed,
+  theOther,
+} from "./unnamed.ts";
 
 /*
  * What a note leaves to the talk around it: "it" is the piece of the message replied to, else the one spoken of
@@ -101,14 +111,25 @@ function pointedOut(reading: Reading, desk: Omit<Desk, "confirmed">): Reading | 
   return { ...rest, pieces: settled, ...price, ...minutes } as Reading;
 }
 
-const isPointed = ({ it, other, besides, allBut, alike, count, half, place, each }: Mention): boolean =>
+const isPointed = ({
+  it,
+  other,
+  besides,
+  allBut,
+  alike,
+  count,
+  half,
+  place,
+  each,
+  plural,
+}: Mention): boolean =>
   place !== undefined ||
   each === true ||
   other === true ||
   besides === true ||
   allBut === true ||
   alike === true ||
-  (it === true && (count !== undefined || half === true));
+  (it === true && (count !== undefined || half === true || plural === true));
 
 function settledBy(
   mention: Mention,
@@ -142,13 +163,19 @@ function settledBy(
   const count = mention.half ? (spoken.length % 2 === 0 ? spoken.length / 2 : undefined) : mention.count;
   if (mention.half && !count) return null;
   if (mention.alike) return ofSameKind(spoken, count ?? 1, books);
-  if (!other) {
-    // "sold one 15" behind a single piece is hardly that one.
-    if (spoken.length === count) return count > 1 ? byNumbers(spoken) : null;
-    const isOfOneName = name !== undefined && names.length === 0 && spoken.length > (count ?? 0);
-    if (isOfOneName) return [{ name, count: count! }];
-    const all = allOfThem(count!, reading, books);
+  if (mention.it && mention.plural) {
+    const all = groupMeant(reading.text, spoken, books);
     return all && byNumbers(all);
+  }
+  if (!other) {
+    if (spoken.length === count && count > 1) return byNumbers(spoken);
+    const isOfOneName = name !== undefined && names.length === 0 && spoken.length > (count ?? 0);
+    if (isOfOneName) return someOf(name, count!);
+    const all = allOfThem(count!, reading, books);
+    if (all && all.length > 1) return byNumbers(all);
+    // "sold one 15" behind a single piece is hardly that one, but one of those that it came with, or of the only ones for sale.
+    const group = groupOf(spoken, books);
+    return group.length >= count! && group.length > 1 ? someOf(group[0]!.name, count!) : null;
   }
   if (name === undefined || names.length > 0) return null;
   const alike = [...books.pieces.values()].filter((piece) => piece.name === name && piece.gone === null);
@@ -164,6 +191,10 @@ function settledBy(
   if (isAll) return byNumbers(others.map(({ number }) => number));
   return count !== undefined && others.length > count ? [{ name, count }] : null;
 }
+
+/** So many of a name; which one of a set it is only the person can say. */
+const someOf = (name: string, count: number): Mention[] | null =>
+  count === 1 && isSetName(name) ? null : [{ name, count }];
 
 const isToldOf = ({ number }: Pick<Piece, "number">, { kind }: Reading, { facts }: Books): boolean =>
   facts.some((fact) => fact.kind === kind && fact.pieces.includes(number));
@@ -236,7 +267,9 @@ function piecesMeant(
   const isIt =
     "pieces" in reading &&
     Array.isArray(reading.pieces) &&
-    reading.pieces.some(({ it, count, half }) => it && count === undefined && !half);
+    reading.pieces.some(
+      ({ it, count, half, plural, each }) => it && count === undefined && !half && (!plural || each),
+    );
   if (!isMissing && !isOpen && !isIt) return undefined;
   // A purchase makes its own pieces.
   if (reading.kind === "buy") return undefined;

@@ -164,10 +164,32 @@ export function withAskingPrice(ask: Ask, reading: Reading, desk: Omit<Desk, "co
 
 /** The pieces of the only set that is here, where a note speaks of "the set". */
 function theSet(text: string, books: Books): number[] | null {
-  if (!saysAny(text, THE_SET) && wordsIn(text)[0] !== "set") return null;
+  if (!saysSet(text)) return null;
   const sets = groupsOf(hereOf(books).filter(({ name }) => isSetName(name)));
   return sets.length === 1 ? numbersOf(sets[0]!) : null;
 }
+
+const saysSet = (text: string): boolean => saysAny(text, THE_SET) || wordsIn(text)[0] === "set";
+
+/** "the set": the only one here; where nothing goes by such a name, those spoken of, or the only ones that came together. */
+export function groupMeant(text: string, spoken: readonly number[], books: Books): number[] | null {
+  const here = hereOf(books);
+  if (saysSet(text) && here.some(({ name }) => isSetName(name))) return theSet(text, books);
+  const told = here.filter(({ number }) => spoken.includes(number));
+  const groups = groupsOf(told.length > 1 ? told : here).filter(({ length }) => length > 1);
+  return groups.length === 1 ? numbersOf(groups[0]!) : null;
+}
+
+/** "sold one 15" behind what is no group: one of the only ones that came together, where only they are for sale or were just spoken of. */
+export function groupOf(spoken: readonly number[], books: Books): Pieces {
+  const lots = groupsOf(hereOf(books)).filter(({ length }) => length > 1);
+  const told = lots.filter(([one]) => spoken.some((number) => isAlike(books.pieces.get(number)!, one!)));
+  const listed = lots.filter((pieces) => pieces.every((piece) => piece.listed !== null));
+  const isOnly = hereOf(books).every((piece) => piece.listed === null || listed[0]?.includes(piece));
+  return told.length === 1 ? told[0]! : listed.length === 1 && isOnly ? listed[0]! : [];
+}
+
+const isAlike = (a: Readonly<Piece>, b: Readonly<Piece>): boolean => a.lot === b.lot && a.name === b.name;
 
 function onlyListed(price: Cents | undefined, { books, talk }: Omit<Desk, "confirmed">): number[] | null {
   const all = hereOf(books);

@@ -100,7 +100,6 @@ function remaining(tokens: readonly Tok[], at: number): Found | null {
   if (next !== "last" && next !== "remaining") return null;
   const behind = tokens[at + 2];
   const last = next === "last" ? LAST : {};
-  if (behind?.text === "one") return { mention: { other: true, count: 1, ...last }, to: at + 3 };
   const count = countOf(behind);
   const isCount = count !== null && count > 1 && count <= OTHERS_MAX;
   const isAll = tokens[at + 3] === undefined || tokens[at + 3]!.kind === "amount";
@@ -122,9 +121,6 @@ function lastOnes(tokens: readonly Tok[], at: number): Found | null {
     return { mention: { other: true, count: more }, to: at + 2 };
   const another = at === 0 && isMoreTold ? anotherFew(tokens, at) : null;
   if (another !== null) return { mention: { other: true, count: another }, to: at + 2 };
-  const isOneMoreTold = tokens[at + 1] !== undefined && isOfStanding(tokens[at + 1]!);
-  if (tokens[at]!.text === "one more" && isOneMoreTold && at === 0)
-    return { mention: { other: true, count: 1 }, to: at + 1 };
   const start = tokens[at]!.text === "the" ? at + 1 : at;
   if (start === at && at > 0) return null;
   const [word, next] = [tokens[start]?.text, tokens[start + 1]];

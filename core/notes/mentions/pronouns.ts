@@ -11,7 +11,6 @@ import {
   BE,
   EACH_ONE,
   FOR_ALL,
-  KEPT_FOR,
   LIKE_IT,
   MORE,
   ONE,
@@ -29,6 +28,7 @@ import {
   WORKED_ON,
 } from "../words/pieces.ts";
 import { countOf } from "./counts.ts";
+import { inPlace } from "./in-place.ts";
 import { others, restOf } from "./pronouns-others.ts";
 import { type Found, isHeadOf, isOfStanding, isPriced, isToldOf, verbAt } from "./pronouns-told.ts";
 
@@ -57,7 +57,8 @@ export function withPronouns(tokens: Tok[]): Tok[] {
       placed(tokens, at) ??
       eachOf(tokens, at) ??
       theSame(tokens, at) ??
-      described(tokens, at);
+      described(tokens, at) ??
+      inPlace(tokens, at);
     const last = found && tokens[found.to - 1]!;
     const before = found && ledBy(joined, tokens, at);
     if (found && before) {
@@ -150,21 +151,15 @@ function someOfThem(tokens: readonly Tok[], at: number, count: number | null): F
 const isWhole = (tokens: readonly Tok[], at: number, end: number): boolean =>
   end === at + 2 && tokens[end + 1]?.text === "it";
 
-/** "one is done", "trashed one, legs were rotten": one of those spoken of, and nothing that it is one of. */
+/** "one is done", "one was broken": one of those spoken of, and nothing that it is one of. */
 function oneOfThem(tokens: readonly Tok[], at: number): Found | null {
   const [before, next] = [tokens[at - 1], tokens[at + 1]];
   const isFirst = tokens.slice(0, at).every(({ kind, roles }) => kind === "mark" || roles.filler === true);
   // "one was broken, tossed it"
   const isLed = isFirst && next !== undefined && (isOfStanding(next) || WAS.has(next.text));
-  // "sold one 20"; "sold one for 45" may be any.
-  const isEnd =
-    next === undefined || next.kind === "amount" || (next.kind === "mark" && !isPriced(tokens, at + 1));
-  // "kept one for the kitchen", "gave one to my sister"
-  const isGiven = isHeadOf(before, (kind) => kind === "retire") && KEPT_FOR.has(next?.text ?? "");
   // "this one went for 180": the one that is spoken of.
   if (isLed && THAT_ONE.has(before?.text ?? "")) return { mention: { it: true }, to: at + 1 };
-  const isBehind = before !== undefined && ((isToldOf(before) && isEnd) || isGiven);
-  return isLed || isBehind ? { mention: { it: true, count: 1 }, to: at + 1 } : null;
+  return isLed ? { mention: { it: true, count: 1 }, to: at + 1 } : null;
 }
 
 /** Two pieces joined by "and", right before. */
@@ -212,9 +207,7 @@ function both(tokens: readonly Tok[], at: number): Found | null {
   const isNamed =
     isListing(tokens[at - 1]) && tokens.slice(from + 1).filter(({ kind }) => kind === "piece").length > 1;
   const isAlone = next === undefined || next.kind === "mark" || isVerb || isAmount || isTime;
-  const isPair =
-    tokens[from]!.text === "pair" && tokens[from - 1]?.text === "the" && isTold(tokens[from - 2]);
-  return (isPair || tokens[word]!.text === "both") && isAlone && !(isMarked && isNamed)
+  return tokens[word]!.text === "both" && isAlone && !(isMarked && isNamed)
     ? { mention, to: from + 1 }
     : null;
 }

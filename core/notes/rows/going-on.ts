@@ -22,8 +22,6 @@ const ROWS = rowsOf<GoingOn>({
   "more: another 2 for 30": "^ [then|oh|plus* another # more? for|at?] $",
   "more: another can 14": "^ [and|then|oh|plus* another|one_more <container> for|at?] $ ;",
   "more: 2 more for 30": "^ [then|oh|plus* # more|others for|at?] $",
-  "sold more: another one gone, 28 this time":
-    "^ [and|then|oh|plus|sold|just* another|another_one|one_more|the_last_one|last_one ,? is|just* gone|sold|went ,|for|at*] $",
   "sold more: last two 70 cash":
     "^ [and|then|oh|plus|sold|just* the? last|other|remaining # ,? is|are|gone|sold|went? ,|for|at*] $",
   "more: and one more, 30":

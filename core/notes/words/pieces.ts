@@ -186,6 +186,7 @@ export const STANDS_FOR_PIECES: ReadonlySet<string> = new Set([
   ...ANOTHER,
   ...ONE_MORE,
   ...PAIRS,
+  ...GROUPS,
   ...EACH_ONE,
 ]);
 
@@ -200,6 +201,26 @@ export const ONE_MORE_SAID = wordSet("a an another new");
 
 /** Before whom or what one of several is kept or given for. */
 export const KEPT_FOR = wordSet("for to");
+
+/** Where one of several goes. */
+export const GOES_TO = wordSet("to away back");
+
+/** Behind one of several: for, to or from whom, and the rest of "let one go", "put one up". */
+export const GOES_ON: ReadonlySet<string> = new Set([
+  ...KEPT_FOR,
+  ...GOES_TO,
+  "from",
+  "go",
+  "up",
+  "out",
+  "online",
+]);
+
+/** Before a count, and it stays the same: "sold just one". */
+export const LESSENS = wordSet("just only");
+
+/** To whom it was done, between a verb and what it is done to: "sold her one". */
+export const OBJECTS = wordSet("him her them me us");
 
 /** Before a piece that has been spoken of. */
 export const THE_SAME = wordSet("the that this my our");
