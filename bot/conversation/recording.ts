@@ -118,6 +118,11 @@ function decideOtherFix(
     const drive: ReadingOf<"drive"> = { kind: "drive", miles, follows: true, text, line };
     return decideFact(turn, { ...matter, reading: drive }, belonging, next);
   }
+  // "*20 miles" behind what was no drive yet.
+  if (isTold && miles !== undefined) {
+    const drive: ReadingOf<"drive"> = { kind: "drive", miles, text, line };
+    return decideFact(turn, { ...matter, reading: drive }, belonging, next);
+  }
   // "took me 2 hours" behind what was no work yet.
   if (isTold && minutes !== undefined) {
     const work: ReadingOf<"work"> = { kind: "work", minutes, missing: ["pieces"], text, line };

@@ -46,7 +46,10 @@ export function takeWords(turn: Turn, { text, replyTo }: Incoming, replyRoot: nu
   if (turn.lines === 1 && answersAny(turn, said, questions)) return;
   if (yesNo !== null) {
     const [newest] = open;
-    turn.spoken.push(newest ? "That needs more than a yes or no." : "Nothing is waiting for an answer.");
+    const undo = yesNo === "yes" ? "" : ' "undo" takes back your newest note.';
+    turn.spoken.push(
+      newest ? "That needs more than a yes or no." : `Nothing is waiting for an answer.${undo}`,
+    );
     if (newest) askAgain(turn, newest);
     return;
   }

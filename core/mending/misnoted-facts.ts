@@ -39,6 +39,9 @@ export function correctedBy(said: Misnoted, desk: Looking, past: Past, isWhole: 
   const fitting = newestFirst(books, (fact) => isInPool(fact) && becomes(fact) !== null);
   const found = fitting.map((fact): Found => ({ fact, to: becomes(fact)! }));
   if (found.length < 2) return found;
+  // "not the dresser, the desk": the note that was just made, whatever else is noted of the dresser.
+  const latest = found.filter(({ fact }) => fact.root === touched && past.isToday(fact));
+  if (said.old.pieces.length > 0 && !hasValue(said.now) && latest.length > 0) return latest;
   const exact =
     said.old.amount === undefined ? found : found.filter(({ fact }) => fact.amount === said.old.amount);
   const own = ofItsOwn(

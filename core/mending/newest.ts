@@ -216,7 +216,9 @@ export function asMeasure(reading: Mend, { past, books }: Looking): Mend {
   const { of = {}, to = {} } = reading;
   const isBare = Object.keys(of).join() === "amount" && Object.keys(to).join() === "amount";
   const fact = isBare ? past?.newest() : undefined;
-  if (!fact || fact.amount === of.amount) return reading;
+  if (!fact) return reading;
+  // "25 not 20" where an older note is of 20 too.
+  if (fact.amount === of.amount) return { ...reading, of: { fact: fact.id } };
   const [was, is] = [of.amount! / 100, to.amount! / 100];
   const changed = (next: MendTo): Mend => ({ ...reading, of: { fact: fact.id }, to: next });
   if (fact.kind === "drive" && Number(fact.data.miles) === was) return changed({ miles: String(is) });

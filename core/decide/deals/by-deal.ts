@@ -1,5 +1,6 @@
 import { goingPrice } from "../../books/agreed.ts";
 import type { Books, Piece } from "../../books/books.ts";
+import type { Fact } from "../../books/facts.ts";
 import { depositOf, owedByBuyers } from "../../books/shares.ts";
 import type { Cents } from "../../money.ts";
 import type { Reading } from "../../notes/reading.ts";
@@ -48,7 +49,25 @@ export function byDeal(
   if (!told) return null;
   const at = { text, line: 0 };
   const could = [told].flat().map((each) => ({ ...each, pieces: byNumbers(numbers), ...at }) as Reading);
+  const deposit = depositJustTold(dealt, desk);
+  if (deposit) {
+    const { method } = dealt;
+    const paid =
+      method === undefined
+        ? []
+        : [{ kind: "mend", of: { fact: deposit.id }, to: { method }, ...at, text: `The deposit: ${method}` }];
+    return [eitherOf([...(paid as Reading[]), ...could], at)];
+  }
   return could.length > 1 ? [eitherOf(could, at)] : could;
+}
+
+/** "paid cash" right behind a deposit: that was paid so, or all of it was by now; undefined where it says more. */
+function depositJustTold({ deals, sums }: Dealt, { past }: Omit<Desk, "confirmed">): Fact | undefined {
+  const before = past?.before();
+  const isPaidAlone = deals.size === 1 && deals.has("pays") && sums.length === 0;
+  return isPaidAlone && before?.kind === "hold" && before.amount && past!.isToday(before)
+    ? before
+    : undefined;
 }
 
 /** Nothing was read of it, or no piece: a sale without one is asked about where nobody is told of. */

@@ -5,7 +5,7 @@ import { centsIn } from "../slots/money.ts";
 import { HINTS } from "../tokens/sign-bits.ts";
 import { bears } from "../verbs.ts";
 import { ARTICLES } from "../words/filler.ts";
-import { ACTED, FOR_IT, FORGOTTEN, LINKS, NOT_US, OLD, POINTING, WHO } from "../words/mending.ts";
+import { ACTED, FOR_IT, FORGOTTEN, LINKS, NOT_BY, NOT_US, OLD, POINTING, WHO } from "../words/mending.ts";
 import { HOUSEHOLD } from "../words/people.ts";
 import { OPINIONS } from "../words/traits.ts";
 import { type Change, forgotten, isFee, isOpening, methodAlone } from "./left-out.ts";
@@ -86,7 +86,11 @@ function gotInAll(told: readonly Tok[]): Change | null {
 
 /** "mom", "by my dad", "my wife bought that one, not me", "dad did those 90 minutes": who of the household did what. */
 function householdIn(told: readonly Tok[]): Change | null {
-  const named = told.filter(({ text }) => text !== "by" && text !== "my");
+  // "that wasn't me, it was mom"
+  const me = told.findIndex(({ text }) => text === "me" || text === "us");
+  const isDenied = me > 0 && told.slice(0, me).every(({ text }) => NOT_BY.has(text));
+  const who = isDenied ? told.slice(me + 1).filter((token) => !isOpening(token)) : told;
+  const named = who.filter(({ text }) => text !== "by" && text !== "my");
   const [only, ...more] = named;
   if (!only || !HOUSEHOLD.has(only.text)) return null;
   const deeds = more.filter((token) => strongHeadsOf(token).some(({ kind }) => !bears(kind, "corrects")));
@@ -129,7 +133,7 @@ const isNoFee = (told: readonly Tok[]): boolean => told.length === 1 && isFee(to
 
 /** "yesterday", "cash", "to ana", "for the hutch": enough without a word before it. */
 export function canBeBare({ of, to }: Change, told: readonly Tok[]): boolean {
-  if (to.by) return told[0]!.text === "by" || told.some(({ text }) => ACTED.has(text)) || isNotUs(told);
+  if (to.by) return NOT_BY.has(told[0]!.text) || told.some(({ text }) => ACTED.has(text)) || isNotUs(told);
   if (of) return true;
   if (to.pieces?.every(({ it }) => it)) return true;
   if (to.pieces) return told[0]!.text === "for" || told[0]!.text === "on";

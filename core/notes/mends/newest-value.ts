@@ -1,4 +1,4 @@
-import { type Tok, textOf } from "../clause.ts";
+import { MEASURES, type Tok, textOf } from "../clause.ts";
 import type { ReadingFields } from "../reading.ts";
 import { centsIn } from "../slots/money.ts";
 import {
@@ -6,6 +6,7 @@ import {
   COMES_TO,
   EXACT,
   EXTRAS,
+  MEASURE_TOLD,
   OPENS_EXACT,
   TELLS_TOTAL,
   TOTAL_SAID,
@@ -17,30 +18,35 @@ const VALUE_TOKENS_MAX = 9;
 /** What is in a value is said in so many words. */
 const IN_IT_MAX = 3;
 
-const isValue = ({ kind }: Tok): boolean => kind === "amount" || kind === "duration";
+const isValue = ({ kind }: Tok): boolean => MEASURES.has(kind);
 
-const isWordOrValue = ({ kind }: Tok): boolean =>
-  kind === "word" || kind === "mark" || kind === "amount" || kind === "duration";
+const isWordOrValue = (token: Tok): boolean =>
+  token.kind === "word" || token.kind === "mark" || isValue(token);
 
 /** "i paid 25", "it took 2 hours", "plus tax so 21.35 all in" as the whole line: the value of the newest note; null where it says anything else. */
 export function valueSaid(said: readonly Tok[]): ReadingFields["fix"] | null {
   const line = withoutTail(said);
   if (line.length > VALUE_TOKENS_MAX) return null;
   // "*34.15": what was typed wrong, put right.
-  if (line.length === 2 && line[0]!.text === "*" && line[1]!.kind === "amount" && !line[1]!.each) {
-    const meant = centsIn(line[1]!);
-    return meant === null ? null : { amount: meant };
-  }
+  if (line.length === 2 && line[0]!.text === "*" && !line[1]!.each) return valueIn(line[1]!);
   if (!line.every(isWordOrValue)) return null;
   const [value, ...others] = withoutExtra(line).filter(isValue);
   if (!value || others.length > 0 || value.each) return null;
   const rest = line.filter(({ kind }) => kind === "word");
   const isTotal = value.kind === "amount" && isOfTotal(rest) && rest.length + 3 >= line.length;
   const isExact = line.length < said.length && rest.every(isOpening);
-  if (!isTotal && !isExact && !VALUE_TOLD.has(textOf(rest))) return null;
+  const words = textOf(rest);
+  // "it's 165" may be a price tag, "it's 20 miles" is the drive that was told.
+  const isTold = VALUE_TOLD.has(words) || (value.kind !== "amount" && MEASURE_TOLD.has(words));
+  return isTotal || isExact || isTold ? valueIn(value) : null;
+}
+
+/** What a value puts right: money, or minutes and miles, which may be a note of their own. */
+function valueIn(value: Tok): ReadingFields["fix"] | null {
   if (value.kind === "duration")
     return value.minutes === undefined ? null : { minutes: value.minutes, isTold: true };
-  const amount = centsIn(value);
+  if (value.kind === "miles") return value.miles === undefined ? null : { miles: value.miles, isTold: true };
+  const amount = value.kind === "amount" ? centsIn(value) : null;
   return amount === null ? null : { amount };
 }
 
