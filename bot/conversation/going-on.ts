@@ -1,6 +1,6 @@
 import type { Fact } from "../../core/books/facts.ts";
 import { byDeal } from "../../core/decide/deals/by-deal.ts";
-import { keptThere } from "../../core/decide/deals/kept-there.ts";
+import { comesFor, keptThere } from "../../core/decide/deals/kept-there.ts";
 import { toldThere } from "../../core/decide/deals/told-there.ts";
 import { besideKnown, describedIn, onward } from "../../core/decide/decide.ts";
 import type { Desk } from "../../core/decide/decision.ts";
@@ -76,6 +76,7 @@ function ofKnown(text: string, readings: readonly Reading[], desk: TalkingDesk):
   const back = lentBack(text, desk) ?? toKnownLoan(text, { ...desk, newest });
   if (back) return back;
   return (
+    comesFor(text, desk) ??
     ofKnownBuyer(text, readings, { ...desk, recent: newest?.pieces ?? [] }) ??
     ofBouncedCheck(text, desk) ??
     ofPastBuyer(text, readings, desk) ??

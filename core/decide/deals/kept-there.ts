@@ -3,6 +3,7 @@ import { addDays } from "../../calendar.ts";
 import { lexed } from "../../notes/lexed.ts";
 import { comingDay } from "../../notes/quantities/days.ts";
 import type { Mention, Reading } from "../../notes/reading.ts";
+import { besideName } from "../../notes/settling.ts";
 import { centsIn } from "../../notes/slots/money.ts";
 import { type Word, wordsOf } from "../../notes/tokens/text.ts";
 import type { Token } from "../../notes/tokens/token.ts";
@@ -10,10 +11,12 @@ import { eitherOf } from "../../notes/unclear.ts";
 import { isCommon } from "../../notes/words/daily.ts";
 import {
   ASKS_WHO,
+  COMES_FOR,
   KEEPS,
   KEPT_FOR,
   KEPT_LONGER,
   LEFT_FOR,
+  MAY_COME,
   NO_NAME_HERE,
   PAYS_LATER,
   WEEK_LONGER,
@@ -71,6 +74,40 @@ export function keptThere(
   const latest = (talk?.latest ?? []).map((number) => books.pieces.get(number)?.hold?.buyer);
   const theirs = buyer ?? latest.find((each) => each);
   return [{ kind: "hold", ...(theirs ? { buyer: theirs } : {}), ...at }];
+}
+
+/**
+ * "shes coming sat for it", "rest on tuesday", "dan called, can only do sunday": until when a piece is kept that is on hold,
+ * for whoever is named or as the one spoken of last; null where a word says anything else.
+ */
+export function comesFor(
+  text: string,
+  { books, talk, today, past }: Omit<Desk, "confirmed">,
+): Reading[] | null {
+  if (text.length > LENGTH_MAX || text.includes("?") || !MAY_COME.test(text)) return null;
+  const held = [...books.pieces.values()].filter(({ hold, gone }) => hold && gone === null);
+  if (held.length === 0) return null;
+  const { who, rest } = besideName(
+    text,
+    held.flatMap(({ hold }) => hold!.buyer ?? []),
+  );
+  const tokens = lexed(rest);
+  const shape = tokens
+    .map((token) => shapeOf(token, 1))
+    .filter((word) => word !== "P")
+    .join(" ");
+  if (!COMES_FOR.test(shape)) return null;
+  const until = comingDay(tokens.find(({ kind }) => kind === "day")!.said!, today);
+  const isTheirs = who !== undefined && tokens.every(({ mention }) => !mention || mention.it === true);
+  const pieces = isTheirs ? heldFor(who, books) : piecesMeant(tokens, { books, talk });
+  const isHeld = (foundBy(pieces ?? [], books, here) ?? []).map((number) => books.pieces.get(number)!.hold);
+  if (!until || !pieces || isHeld.length === 0 || isHeld.includes(null)) return null;
+  // Told right behind it, the day is a part of the hold itself.
+  const before = past?.before();
+  const isOfIt = before?.kind === "hold" && !before.data.until && isHeld.length === before.pieces.length;
+  return isOfIt && pieces.every(({ number }) => before.pieces.includes(number ?? 0))
+    ? [{ kind: "mend", of: { fact: before.id }, to: { until }, text, line: 0 }]
+    : [{ kind: "hold", until, pieces, text, line: 0 }];
 }
 
 /** Those named; else those spoken of last, where they are on hold. */

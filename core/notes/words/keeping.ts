@@ -45,9 +45,20 @@ const LONGER =
 export const KEPT_LONGER: readonly RegExp[] = [
   `(?:(?:he|she|they|${WHO}) )?(?:(?:needs?|wants?|asks|asked|asking|needed|wanted)(?= (?:.* )?(?:till|until|til|can) )|can only|giving (?:her|him|them)|gave (?:her|him|them)|extended|extending|pushed|moved)(?: (?:her|his|their|the|me|it|for|hold|pickup|out|only|come|make|to|wait))* (?:${TILL} )?(?:the )?D(?: after)?(?: (?:,|the))*(?: D)?${LONGER}`,
   `(?:he|she|they|${WHO}) (?:cant|cannot|wont|couldnt)(?: (?:make|do|come|get|here|it|on|by))* D(?: (?:,|but|so|and|can|will|come|comes|coming|make|do|its|is|on|till|until|til|to))* D${LONGER}`,
-  // "picking it up sat", "shes coming for it friday": the day of what is on hold.
-  `(?:(?:he|she|they|hes|shes|theyre|hell|shell|theyll|${WHO}|pickup)(?: (?:is|are|will|be|ll))* )?(?:pickup|picking (?:it|them|that) up|picking up|picks? (?:it|them) up|com(?:ing|es?)(?: (?:by|over))* (?:for|to (?:get|pick|fetch|collect)) (?:it|them)|collecting|collects?|fetching|fetches|fetch|tak(?:e|es|ing) (?:it|them)|grab(?:s|bing)? (?:it|them)|gets? (?:it|them)|getting (?:it|them))(?: (?:is|now|by|over|for|to|get|pick|fetch|collect|it|them|up|on|this))* D(?: (?:morning|afternoon|evening|night|at|around|by|after|work|\\?))*`,
 ].map((way) => new RegExp(`^${way}$`));
+
+const WHOSE = "(?:his|her|their)";
+const FETCHES =
+  "(?:come|comes|coming|collects?|collecting|fetch|fetches|fetching|grabs?|grabbing|gets?|getting|takes?|taking|picks?|picking|pickup|collection|bring|brings|bringing|rest|balance|here|there|round|over|be by|pays?|paying|can only|can do|needs?|stops?|swings?|swinging|stopping|due|till|until|til)";
+const COMING = `(?:,|and|so|oh|ok|okay|then|he|she|they|hes|shes|theyre|hell|shell|theyll|hed|shed|theyd|will|ll|is|are|be|gonna|going|able|only|can|could|wants?|wanted|hopes?|hoping|plans?|planning|intends?|promised|supposed|to|do|make|says?|said|told|asked|called|texted|phoned|telephoned|rang|wrote|messaged|saying|me|us|that|this|it|them|for|on|the|in|up|back|out|with|now|D|morning|afternoon|evening|night|noon|first thing|(?:after|before) (?:work|school|church|class|lunch|noon|dinner|supper)|sometime|early|late|other|remaining|pickup|fine|thats|works|best|day|drive|driving|send|sends|van|truck|trailer|buyer|cash|W W|${WHOSE} (?:K|W|[a-z]*(?:s|er|or|and|end)|van|truck|car|trailer)|(?:at|around|about|after|before|by) [?$]|(?:other|remaining|last) \\$|${FETCHES})`;
+
+/** "shes coming sat for it", "rest on tuesday", "can only do sunday": the day, of what is on hold. */
+export const COMES_FOR = new RegExp(
+  `^(?!.*\\bD\\b.*\\bD\\b)(?=.*\\bD\\b)(?=(?:.* )?${FETCHES}(?: |$))${COMING}(?: ${COMING})*$|^(?:(?:so|and|ok|i|im|ill|id|we|were|told ${WHOSE}|told (?:him|them)|said) )*(?:keep|hold|keeping|holding|saving|save) (?:it|them|that)(?: for (?:him|her|them))? (?:till|until|til|to|through) (?:the )?D$`,
+);
+/** Which nearly no message does. */
+export const MAY_COME =
+  /\b(?:com(?:e|es|ing)|collect|fetch|grab|g[eo]t|tak(?:e|es|ing)|pick|bring|rest|balance|be by|here|round|over|pay|can|need|stop|swing|due|til|until|keep|hold|sav)/i;
 
 /** "one more week": from the day that it was held until. */
 export const WEEK_LONGER = /\b(?:for )?(?:one more|another|an extra|one extra|a further) week\b/i;
@@ -58,7 +69,7 @@ export const PAYS_LATER =
 
 /** Words of these, which are nobody's name. */
 export const NO_NAME_HERE: ReadonlySet<string> = new Set(
-  [...LEFT_FOR, ...KEPT_FOR, ...KEPT_LONGER, PAYS_LATER].flatMap(
+  [...LEFT_FOR, ...KEPT_FOR, ...KEPT_LONGER, COMES_FOR, PAYS_LATER].flatMap(
     ({ source }) => source.match(/[a-z]+/g) ?? [],
   ),
 );
