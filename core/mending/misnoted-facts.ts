@@ -111,6 +111,8 @@ function becoming(fact: Fact, said: Misnoted, desk: Looking, isWhole: boolean): 
   const { now, old } = said;
   if (!isOfKind(fact, said) || !isOfThing(fact, said) || !hasOld(fact, said)) return null;
   const { buyer } = fact.data as { buyer?: string };
+  const { loan } = fact.data as { loan?: string };
+  if (said.loan !== undefined && loan !== undefined && loan !== said.loan) return null;
   const isOther = old.who !== undefined;
   if (isOther ? buyer !== old.who : now.who !== undefined && buyer !== now.who && hasValue(now)) return null;
   const of = (mention: Mention) =>

@@ -20,12 +20,12 @@ import {
   OF_MORE_NOTES,
   POINTING,
 } from "../notes/words/mending.ts";
-import { MARKS, NAMES_OLD, NUMBERS_SAID, OF_NOW, OLD_PHRASES } from "../notes/words/misnoted.ts";
-import { saysAny } from "../notes/words/words.ts";
+import { MAKES_THE, MARKS, NAMES_OLD, NUMBERS_SAID, OF_NOW, OLD_PHRASES } from "../notes/words/misnoted.ts";
+import { saysAny, wordsIn } from "../notes/words/words.ts";
 import type { MendTo } from "./fields.ts";
 import { isMeant } from "./meant.ts";
 import { meansAny } from "./mend.ts";
-import { correctedBy, type Found, type Looking } from "./misnoted-facts.ts";
+import { correctedBy, type Found, hasValue, type Looking } from "./misnoted-facts.ts";
 import { OFFERED_MAX, takenOut } from "./misnoted-out.ts";
 import { mendOfRestated } from "./newest.ts";
 import { ofSeveral } from "./of-several.ts";
@@ -86,6 +86,9 @@ export const isCorrection = (reading: Reading, desk: Looking): boolean =>
   (reading.kind === "undo" && !saysAny(reading.text, OF_MORE_NOTES)) ||
   (reading.kind === "mend" && meansAny(reading, desk));
 
+/** How much more than was noted is rather something else. */
+const FAR = 1.5;
+
 /** What a message that tells nothing else corrects; `isMarked`: said as a correction, in words that stand beside it. */
 function wholly(
   text: string,
@@ -100,6 +103,11 @@ function wholly(
   const said = misnotedIn(text, () => namesOn(desk), today);
   if (!said) return null;
   if (isMarked) raise(said, "likely");
+  // "the grad payment was 175", "grad was 175": of that loan, and of no note of anything else.
+  const words = wordsIn(text);
+  said.loan = [...desk.books.loans.keys()].find((name) => words.includes(name));
+  if (said.loan && said.kinds.length === 0 && !said.what && said.now.pieces.length === 0)
+    said.kinds = ["pay"];
   // "no work on the dresser today", "they said it sold for 300": nothing has happened, and nothing is corrected.
   // That it did not happen is what takes a note out that says it did.
   const isNamed = said.out !== undefined && said.isNoun && !said.kinds.includes("hold");
@@ -146,12 +154,18 @@ function wholly(
   const isOfSale = isDoubted(said) && isJustNow(only.fact, "sell", past);
   const tellsOther = (reading: Reading): boolean =>
     saysOther(reading) && !(isOfSale && isFor(reading, "noVerb"));
-  const isAtOnce = said.isProven || isRetold || isAgain || !readings.some(tellsOther);
-  const isDone = isAgain || isSaid(only, said, isWhole, readings, desk);
+  // "desk was more like 90 min" right behind an hour on it
+  const isThing = said.now.pieces.length > 0 || said.what !== undefined || said.loan !== undefined;
+  const isJust = said.isTold && isThing && hasValue(said.now) && isJustNow(only.fact, only.fact.kind, past);
+  const isAtOnce = said.isProven || isRetold || isAgain || isJust || !readings.some(tellsOther);
+  // "make the hutch 200" of one bought for 60: hardly that.
+  const { fact, to } = only;
+  const isFar = MAKES_THE.test(text) && to!.amount !== undefined && to!.amount > FAR * (fact.amount ?? 0);
+  const isDone = !isFar && (isAgain || isJust || isSaid(only, said, isWhole, readings, desk));
   if (isAllTaken && isPlain && isAtOnce && others.length === 0 && isDone)
     return {
       readings: [asMend(only)],
-      isSure: said.sense === "sure" || isAgain || isOnce(only, said, desk) || isCalled(said),
+      isSure: said.sense === "sure" || isAgain || isJust || isOnce(only, said, desk) || isCalled(said),
     };
   // "drawer was broken so i sent dana 25 back": money that went back, and no other price.
   if (said.sense !== "sure" && readings.some(({ kind }) => kind === "refund")) return null;
@@ -170,10 +184,10 @@ function wholly(
   return { readings: [{ kind: "unclear", why, could, ...at }], isSure: false };
 }
 
-/** "put the desk at 80 instead of 95", "desk now 80 instead of 95": what it is to cost from now on; null where that is noted wrong. */
+/** "put the desk at 80 instead of 95", "desk now 80 instead of 95", "make the desk 80": what it is to cost from now on; null where that is noted wrong. */
 function pricedAnew({ fact, to }: Found, text: string) {
   const isPrice = (fact.kind === "list" || (fact.kind === "reprice" && !fact.data.cut)) && to?.amount;
-  const isAnew = isPrice && saysAny(text, OF_NOW) && saysAny(text, OLD_PHRASES);
+  const isAnew = isPrice && ((saysAny(text, OF_NOW) && saysAny(text, OLD_PHRASES)) || MAKES_THE.test(text));
   return isAnew ? { kind: "reprice" as const, pieces: byNumbers(fact.pieces), price: to.amount! } : null;
 }
 

@@ -68,9 +68,13 @@ function toldBefore(reading: Reading, { past, ...desk }: Omit<Desk, "confirmed">
     ? couldOf(reading).find(({ kind }) => kind === "mend")
     : costBefore(reading, { ...desk, ...(past ? { past } : {}) });
   const isOfIt = pointsOut(reading.text) || saysAny(reading.text, SUMS_UP);
-  if (!past || mend?.kind !== "mend" || !isOfIt) return null;
+  if (!past || mend?.kind !== "mend") return null;
   const [fact, ...others] = factsMeant(mend.of ?? {}, { ...desk, confirmed: [] }, past);
-  return fact && others.length === 0 && past.isToday(fact) && canMend(fact.kind, mend.to ?? {}) ? mend : null;
+  // "stripper was 19.50" right behind "stripper 18"
+  const isJust =
+    reading.kind === "spend" && fact?.root === past.touched() && !saysAny(reading.text, ANOTHER_ONE);
+  if (!fact || !(isOfIt || isJust)) return null;
+  return others.length === 0 && past.isToday(fact) && canMend(fact.kind, mend.to ?? {}) ? mend : null;
 }
 
 /** "desk paint was 13.50" where paint for the desk is on the books: another price for it, or more of it? */

@@ -27,7 +27,10 @@ export function withBack(readings: Reading[], said: readonly Tok[], told: Told):
     (others.length === 0 && (isUnclear || reading.missing?.includes("pieces") === true));
   // "wrong one, it was the vanity i sold" falls into parts.
   const saysMore = readings.some(isWholeNote) && !said.some(isWrongPiece);
-  const isCut = others.length > 0 && (corrects(said[0]!.text) || isWrongPiece(said[0]!)) && !saysMore;
+  // "125, he threw in a five" too.
+  const isAmountFirst = said[0]?.kind === "amount" && readings.every((one) => couldOf(one).length === 0);
+  const isCut =
+    others.length > 0 && (corrects(said[0]!.text) || isWrongPiece(said[0]!) || isAmountFirst) && !saysMore;
   const mayCorrect =
     isCut || (others.length === 0 && (isOpenToCorrection(reading) || said.some(correctsByItself)));
   // "no wait we kept it": the note before, told anew.

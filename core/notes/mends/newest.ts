@@ -207,6 +207,10 @@ function byRow(tokens: readonly Tok[]): NewestMended | null {
       to: { more },
     };
   }
+  if (effect === "is") {
+    const is = tokens[0]!.each ? null : centsIn(tokens[0]!);
+    return is === null || beside.length > 1 ? null : { kind: "fix", amount: is };
+  }
   if (effect === "agreed") {
     const [now] = tokens.filter(({ kind }) => kind === "amount");
     const agreed = now && !now.each && beside.length === 0 ? centsIn(now) : null;

@@ -47,6 +47,8 @@ export interface Misnoted {
   /** Of what somebody owes, and of a loan. */
   isOwed?: boolean;
   isLoan?: boolean;
+  /** Which of the loans on the books. */
+  loan?: string | undefined;
   /** Told of when a piece came. */
   isThen: boolean;
   /** Told only now: it may be a note of its own. */

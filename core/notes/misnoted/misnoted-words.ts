@@ -117,8 +117,14 @@ const isPartial = ({ it, count, place, other, half, last, plural, name }: Mentio
 export function takeWord(said: Misnoted, tokens: readonly Tok[], at: number): boolean {
   const { kind, text, roles, unknown } = tokens[at]!;
   if (kind === "piece") return true;
+  // "make the hutch 200", "make her deposit 20"
+  if (text === "make" && ARTICLES_WIDE.has(tokens[at + 1]?.text ?? "")) {
+    raise(said, "likely");
+    return true;
+  }
   if (LOAN.has(text)) {
-    said.isLoan = true;
+    // "the loan one" is what was paid to it.
+    if (tokens[at + 1]?.text !== "one") said.isLoan = true;
     said.kinds = ["pay"];
     return true;
   }

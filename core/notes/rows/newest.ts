@@ -14,9 +14,10 @@ const SHOP = "the? store|shop|hardware_store|they";
 /**
  * What a whole line makes of the newest note, the part in brackets being all that it says beside pieces. Its amount was
  * so much "more" or "less"; "half" of it was for the piece behind it; it was for that piece "also"; it is "split" over
- * the pieces said; what was sold is "undone", or its "buyer" was another; what is held goes for another price, as "agreed".
+ * the pieces said; what was sold is "undone", or its "buyer" was another; what is held goes for another price, as "agreed"; its amount
+ * "is" the one before what it comes of.
  */
-const ROWS = rowsOf<"more" | "less" | "half" | "also" | "split" | "undone" | "buyer" | "agreed">({
+const ROWS = rowsOf<"more" | "less" | "half" | "also" | "split" | "undone" | "buyer" | "agreed" | "is">({
   "half: half of that was for the stool":
     "^ [half of? that|thats|those|it|its|the|them|this <supply>? is|was|were|went|goes|go? for|on|to|with] <art>? <piece> ;",
   "also: used it on the vanity too":
@@ -31,6 +32,8 @@ const ROWS = rowsOf<"more" | "less" | "half" | "also" | "split" | "undone" | "bu
     "^ [no|nope|wait|actually|sorry|oops|well|ok|and* the|our* we|he|she|they|you|both|ive? agreed|agreed_on|agreed_to|agreed_at|settled_on|settled_at price|on|to|at|was|is|for|a|of|should_be* $ total|in_total|all_in|altogether? not|instead_of? $?] ;",
   "agreed: no we said 240":
     "^ [no|nope|wait|actually|sorry|oops|well* we|i|she|he|they said $ total|in_total|all_in|altogether|for_it? not|instead_of? $?] ;",
+  "is: 125, he threw in a five":
+    "^ $ ,? [he|she|they|we|i|it|but|because|cuz|cause|since|as|so* threw|tossed|chipped|kicked|rounded|forgot|left_out|missed|added in|up|down|out|it|him|her|the|a|an|another|extra|more|sales|with|$|tax|tip|change|bucks|dollars*] ;",
   "more: add 5 to that": "^ [add $ to|on that|it|the_price|the_total] ;",
   "more: plus 2 tax": "^ [add|plus|and the? $ for|in? the? tax|sales_tax] ;",
   "more: add 2.50 tax to it": "^ [add $ tax to|on that|it] ;",

@@ -187,3 +187,6 @@ export const BOTH = wordSet("both");
 export const BESIDE_ALL = wordSet(
   "btw by_the_way way to_say forgot_to_say say mention forgot were was is paid of them came went i to_log log it",
 );
+
+/** "make the desk 80": a price of a piece that is offered is that from now on. */
+export const MAKES_THE = /^(?:ok |and |so )?make (?:the|my|that|our)\b/i;
