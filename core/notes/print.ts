@@ -33,6 +33,7 @@ const INNER = new Set([
   "isWrong",
   "isKnownSum",
   "atAsking",
+  "beside",
   "whole",
   "isTold",
   "all",

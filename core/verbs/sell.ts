@@ -37,6 +37,8 @@ declare module "../notes/reading.ts" {
       whole?: true;
       /** "at asking", "for the full price": it sold for what it was listed at. */
       atAsking?: true;
+      /** So much less or more than that, or so many percent of it. */
+      beside?: { is: "off" | "over" | "of"; cents?: Cents; percent?: string };
       /** "got the 30": a sum that was spoken of before, so that it may be what was owed. */
       isKnownSum?: true;
       /** What it cost was said beside the price. */

@@ -2,10 +2,10 @@ import { goingPrice } from "../../books/agreed.ts";
 import type { Books, Piece } from "../../books/books.ts";
 import { proceedsOf, statusOf } from "../../books/piece.ts";
 import { agreedPriceOf, listPriceOf } from "../../books/shares.ts";
-import { type Cents, show } from "../../money.ts";
+import { type Cents, percentOf, show } from "../../money.ts";
 import { lexed } from "../../notes/lexed.ts";
 import { isSetName } from "../../notes/mentions/furniture.ts";
-import type { Mention, Reading } from "../../notes/reading.ts";
+import type { Mention, Reading, ReadingFields } from "../../notes/reading.ts";
 import { CAME_OF_IT } from "../../notes/words/known-sums.ts";
 import { THE_SET } from "../../notes/words/pieces.ts";
 import { saysAny, wordsIn } from "../../notes/words/words.ts";
@@ -19,6 +19,8 @@ import { byNumbers, mentionsOf } from "../pieces/mentioned.ts";
 /*
  * Pieces that a note leaves to the books: the price of a sale alone, "the set", "both", "the dresser" of two.
  */
+
+type Sale = ReadingFields["sell"];
 
 type Pieces = readonly Readonly<Piece>[];
 
@@ -52,8 +54,18 @@ export function soldAtAsking(reading: Reading, desk: Omit<Desk, "confirmed">): R
   if (reading.kind !== "sell" || !reading.missing?.includes("price") || !reading.atAsking) return null;
   const asked = askingPriceOf(reading, desk, listPriceOf);
   if (!asked) return null;
+  const price = reading.beside ? besideAsking(asked.price, reading.beside) : asked.price;
+  if (price === null) return null;
   const { missing: _, follows: __, one: ___, ...rest } = reading;
-  return { ...rest, price: asked.price, pieces: byNumbers(asked.numbers) };
+  return { ...rest, price, pieces: byNumbers(asked.numbers) };
+}
+
+/** "for 20 under asking", "10 percent off"; null where the amount may as well be the price. */
+function besideAsking(asked: Cents, { is, cents, percent }: NonNullable<Sale["beside"]>): Cents | null {
+  const part = cents ?? percentOf(percent ?? "0", asked);
+  if (is === "of") return part;
+  if (cents !== undefined && cents >= asked * NEAR_LEAST) return null;
+  return is === "off" ? asked - part : asked + part;
 }
 
 /** "paid 90, still owes 20" of what is listed at 110: what was paid is no price. */

@@ -161,7 +161,7 @@ function nextMask({ tokens }: Clause, place: number): number {
   let at = place;
   while (at < tokens.length && AFTER_VERB.has(tokens[at]!.text)) at += 1;
   const next = tokens[at];
-  if (next?.kind === "amount") return MONEY_FIRST;
+  if (next?.kind === "amount" || next?.roles.asking) return MONEY_FIRST;
   if (next?.kind === "piece") return PIECE_FIRST;
   return next?.kind === "word" && (HELPERS.has(next.text) || next.roles.supply === "help") ? HELPER : 0;
 }

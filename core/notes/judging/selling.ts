@@ -3,6 +3,7 @@ import { saysOneOf, tokenBefore } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import { couldCount } from "../interpreting/price-parts.ts";
 import type { ReadingFields } from "../reading.ts";
+import { centsIn } from "../slots/money.ts";
 import { BEFORE_PRICE, WHOSE } from "../words/links.ts";
 import { METHODS } from "../words/methods.ts";
 import { BESIDE_GONE, HOLDS } from "../words/verbs.ts";
@@ -29,7 +30,8 @@ export function judgeSale(fields: ReadingFields["sell"], clause: Clause): Troubl
   methodOfFee(fields, clause);
   if (isKnownSum(clause)) fields.isKnownSum = true;
   if (tokens.some(({ roles }) => roles.whole)) fields.whole = true;
-  if (fields.price === undefined && tokens.some(({ roles }) => roles.asking)) fields.atAsking = true;
+  const asked = fields.price === undefined && tokens.find(({ roles }) => roles.asking);
+  if (asked) askedFor(fields, asked);
   // "paid 50 got 20 back for desk": change, and no sale.
   if (head?.text === "got" && tokens.some(({ text }) => text === "back")) return { kind: "twoNumbers" };
   // "took 25 from guy for bench to hold it" is a deposit, or the price.
@@ -42,6 +44,15 @@ export function judgeSale(fields: ReadingFields["sell"], clause: Clause): Troubl
     isRestOfPrice(clause) ||
     isBesideDeposit(clause);
   return isDoubtful ? { kind: "twoNumbers" } : null;
+}
+
+function askedFor(fields: ReadingFields["sell"], token: Tok): void {
+  const is = token.roles.asking!;
+  if (is === "unsaid") return;
+  const cents = token.amount ? centsIn(token) : null;
+  fields.atAsking = true;
+  if (is !== "at")
+    fields.beside = { is, ...(cents === null ? { percent: token.percent ?? "0" } : { cents }) };
 }
 
 /** "got the 30 for the trunk", "she came by with her 25 for the desk" */

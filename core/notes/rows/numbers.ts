@@ -13,6 +13,12 @@ const TAKER =
   "<art>? booth|app|site|mall|shop|store|market|auction|consignment|consigner|platform|website|card|bank|processor card|people|company|reader|machine|terminal|processor|folks?";
 const TAKES = "takes|took|keeps|kept|charges|charged|gets|got|keep|take|skimmed|skims";
 
+const PRICE = "asking|list|ask|asking_price|list_price|listing_price|full_price|full_asking";
+/** What a piece was listed at, in whatever words. */
+const ASKED =
+  "what|that|the|my|our|its|full|i|we|it|they|was|were|had|have|id|wed* asking|asked|list|listed|listing|ask|asking_price|list_price|listing_price|price|posted|wanted|advertised";
+const SOLD = "<~sell>|went|go|gone|took|got";
+
 const ROWS = rowsOf<NumberEffect>({
   "down: mom took a 40 deposit for the desk off a guy":
     "[took|collected|accepted|received|takes] a|the|his|her? $ deposit|down|down_payment",
@@ -81,6 +87,12 @@ const ROWS = rowsOf<NumberEffect>({
     "$ total|in_total|altogether|all_told|all_in|in_all|in_the_end [with <art>? $? deposit|deposits|down_payment]",
   "whole: sold the trunk 90 all in, deposit included":
     "$ in_the_end|all_in|total|altogether? [with|and|, <art>? $? deposit|deposits|down_payment included|counted|counted_in]",
+  "off asking: sold the dresser for 20 under asking": `${SOLD} … for|at|took|got|, [$ less|under|below|lower|off|cheaper|shy than|of? ${ASKED} it|them|price?] !!$`,
+  "off asking: sold the dresser for 10 percent off": `<sell>|went|go|gone … for|at|,? [<percent>|half less|off|lower|under|below|cheaper than|of? ${ASKED}? it|them|price?] !!$`,
+  "over asking: sold the dresser for 20 over asking": `${SOLD} … for|at|took|got|, [$|<percent> more|over|above|extra|higher|past than? ${ASKED} it|them|price?] !!$`,
+  "over asking: got asking price plus 10 for the dresser": `${SOLD} … for|at* [full|my|our|the* ${PRICE} plus|and|+|with an|another|extra? $|<percent> more|extra|on_top?] !!$`,
+  "of asking: got 90% of asking for the dresser": `${SOLD} … for|at? [<percent>|half of? ${ASKED} it|them|price?] !!$`,
+  "beside asking: sold the dresser for 60 more than i paid": `${SOLD} … for|at [$ less|more|over|under|above|below than? what? i|we* paid|gave|cost|bought|spent me|it|for|on*] !!$`,
   "asking: sold the hutch at asking":
     "<~sell>|went|gone|took|paid|got … [at|for the|my|full* asking|list|ask|listing price?] !$",
   "asking: got full asking for the hutch":

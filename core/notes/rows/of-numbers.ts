@@ -4,13 +4,19 @@ import { minutesBetween } from "../quantities/clocks.ts";
 import { type Roles, rolesOf, turnedRoles } from "../tokens/roles.ts";
 import { NO_ROLES } from "../tokens/token.ts";
 import type { Hedge } from "../words/hedges.ts";
-import { joined, meaning } from "./joined.ts";
+import { isAmount, joined, meaning } from "./joined.ts";
 import type { NumberEffect } from "./owed.ts";
 import type { Fired } from "./table.ts";
 
 const WHOLE = turnedRoles<Head>({ plain: true, whole: true });
 
-const ASKING = turnedRoles<Head>({ plain: true, asking: true });
+const ASKING: Readonly<Partial<Record<NumberEffect, Roles<Head>>>> = {
+  asking: turnedRoles<Head>({ plain: true, asking: "at" }),
+  "off asking": turnedRoles<Head>({ plain: true, asking: "off" }),
+  "over asking": turnedRoles<Head>({ plain: true, asking: "over" }),
+  "of asking": turnedRoles<Head>({ plain: true, asking: "of" }),
+  "beside asking": turnedRoles<Head>({ plain: true, asking: "unsaid" }),
+};
 
 const HALF = "50";
 
@@ -23,7 +29,7 @@ export function ofNumber(effect: NumberEffect, tokens: readonly Tok[], fired: Fi
   }
   // "sold desk 140, he pays the 140 friday": pays the money.
   if (effect === "again") return joined(tokens, fired, NO_ROLES, "money");
-  if (effect === "asking") return joined(tokens, fired, ASKING);
+  if (ASKING[effect]) return fromAsking(ASKING[effect], tokens, fired);
   if (effect === "whole") return joined(tokens, fired, WHOLE);
   if (effect === "miles" || effect === "miles?") return driven(tokens, fired, effect === "miles?");
   if (effect === "odometer" || effect === "both ways") return drivenFor(effect, tokens, fired);
@@ -59,6 +65,16 @@ export function ofNumber(effect: NumberEffect, tokens: readonly Tok[], fired: Fi
     token.kind = time.kind;
     token.minutes = time.minutes;
   }
+  return token;
+}
+
+/** "for 20 under asking", "10 percent off", "half of what i asked" */
+function fromAsking(roles: Roles<Head>, tokens: readonly Tok[], fired: Fired): Tok {
+  const said = tokens.slice(fired.from, fired.to);
+  const token = joined(tokens, fired, roles);
+  token.percent = said.find(({ percent }) => percent !== undefined)?.percent;
+  token.amount = said.find(isAmount)?.amount;
+  if (!token.percent && !token.amount && roles.asking !== "at") token.percent = HALF;
   return token;
 }
 

@@ -19,6 +19,12 @@ export type NumberEffect =
   | "beside"
   | "whole"
   | "asking"
+  /** The price is what the piece was listed at, and so much less or more; so much of it. */
+  | "off asking"
+  | "over asking"
+  | "of asking"
+  /** It tells the price beside something that no note says: asked. */
+  | "beside asking"
   /** The price once more, where it is the same: the word "money". */
   | "again"
   | "amount"

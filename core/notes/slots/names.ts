@@ -64,7 +64,8 @@ function isAndSomebody(tokens: readonly Tok[], at: number, start: number): boole
 function isEndAfter(clause: Clause, at: number): boolean {
   const next = clause.tokens[afterArticles(clause.tokens, at + 1)];
   if (!next || (next.kind === "piece" && ENDS_BEFORE_PIECE.has(clause.tokens[at]!.text))) return true;
-  return (next.kind !== "word" && next.kind !== "piece") || next.roles.method !== undefined;
+  if (next.kind !== "word" && next.kind !== "piece") return true;
+  return next.roles.method !== undefined || next.roles.asking !== undefined;
 }
 
 /** The place of the first token from `start` on that is no article. */
@@ -103,6 +104,7 @@ function nameAfter(clause: Clause, prepositions: ReadonlySet<string>): string | 
       first.roles.pronoun ||
       first.roles.method ||
       first.roles.hedge ||
+      first.roles.asking ||
       // "15 off for the dent"
       (prepositions === WHOM && BLEMISHES.has(first.text)) ||
       // "for 9o" is a slip in a number.

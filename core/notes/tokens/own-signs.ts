@@ -89,6 +89,8 @@ export function ownSignsOf(text: string, roles: Roles): number {
   if (roles.stream) signs |= BITS.stream;
   if (roles.person) signs |= BITS.person;
   if (roles.labor) signs |= BITS.labor;
+  // "at asking", "half of what i asked": the price, though no number says it.
+  if (roles.asking) signs |= BITS.number;
   if (roles.pronoun) signs |= BITS.pronoun;
   if (text === "tax" || text === "taxes") signs |= BITS.tax;
   if (text.includes("loan") && LOAN.test(text)) signs |= BITS.loan;

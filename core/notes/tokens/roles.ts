@@ -29,8 +29,8 @@ export interface Roles<Head = unknown> {
   rest?: true;
   /** The price agreed on for what is held: the amount of the token. */
   agreed?: true;
-  /** What the piece was listed at, as its price. */
-  asking?: true;
+  /** What the piece was listed at, as its price; so much off it or over it, so many percent of it; "unsaid": by something else. */
+  asking?: "at" | "off" | "over" | "of" | "unsaid";
   /** The price beside it holds the deposit. */
   whole?: true;
   /** Who did it: a buyer, a buyer nobody named, or one of the household. */
