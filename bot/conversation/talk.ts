@@ -30,6 +30,9 @@ export function talkOf(turn: Turn, replyRoot: number | undefined): Talk {
     get several() {
       return latest && severalWith(turn, latest);
     },
+    get run() {
+      return latest && runOf(turn, latest);
+    },
     // Read out of the questions only where a deal asks for it.
     get offers() {
       return offersOf(turn);
@@ -116,19 +119,33 @@ const ALIKE_MAX = 12;
  * several pieces, in the order told.
  */
 function severalWith(turn: Turn, latest: readonly number[]): number[] | undefined {
+  const several = piecesOf(toldAlike(turn, latest, isOneRun));
+  return several.length > latest.length ? several : undefined;
+}
+
+/** "table is done" and "all six chairs are done": what each of the notes was about that told the same one after the other. */
+function runOf(turn: Turn, latest: readonly number[]): number[][] | undefined {
+  const run = toldAlike(turn, latest, () => true).map(({ pieces }) => pieces);
+  return run.length > 1 && new Set(run.flat()).size === run.flat().length ? run : undefined;
+}
+
+function toldAlike(
+  turn: Turn,
+  latest: readonly number[],
+  goesOn: (fact: Fact, before: Fact) => boolean,
+): Fact[] {
   const told: Fact[] = [];
   // The newest first, up to one of another kind or day.
   newestFact(turn, (fact) => {
     const [last] = told;
     const isOther = last
-      ? fact.kind !== last.kind || told.length === ALIKE_MAX || !isOneRun(last, fact)
+      ? fact.kind !== last.kind || told.length === ALIKE_MAX || !goesOn(last, fact)
       : fact.pieces.join() !== latest.join();
     if (isOther || fact.pieces.length === 0 || !isOfToday(turn, fact)) return true;
     told.unshift(fact);
     return false;
   });
-  const several = piecesOf(told);
-  return several.length > latest.length ? several : undefined;
+  return told;
 }
 
 /** Of one message, or of a piece each: two lamps bought behind a desk are "them" by themselves, and no purchase goes on from another. */

@@ -27,6 +27,8 @@ export interface Talk {
   latest?: number[];
   /** Those of all notes of that message, or told one after the other, where they tell the same of several pieces: what "those" means. */
   readonly several?: readonly number[] | undefined;
+  /** Those of each note that told the same one after the other up to the last, however many each is about, where they are at least two. */
+  readonly run?: readonly (readonly number[])[] | undefined;
   /** Those that were spoken of last and are not on the books: what is asked about them has no answer yet. */
   awaited?: readonly Mention[];
   /** What was offered for pieces, or told of them in a note that waits, and is still open, newest first. */

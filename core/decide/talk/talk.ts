@@ -20,6 +20,7 @@ import { ofAwaited } from "./of-awaited.ts";
 import {
   allHere,
   allOfThem,
+  areAllOfIt,
   eachHere,
   groupMeant,
   groupOf,
@@ -48,7 +49,7 @@ export function talkedOf(said: Reading, desk: Omit<Desk, "confirmed">, deciding:
   if (pointed && !mentionsOf(reading).some(({ alike }) => alike)) return reading;
   // Of nothing that was spoken of, what is bought is still to say.
   if (mentionsOf(reading).some(({ alike }) => alike)) return withoutPieces(reading);
-  const numbers = piecesMeant(reading, desk);
+  const numbers = toldAlike(reading, desk) ?? piecesMeant(reading, desk);
   if (!numbers || numbers.length === 0) return reading;
   if (reading.one && !isOnePiece(numbers, desk.books)) return reading;
   // "hold that too" behind a hold is of another.
@@ -71,8 +72,20 @@ function withoutPieces(reading: Reading): Reading {
   return { ...rest, missing: ["pieces", ...missing] } as Reading;
 }
 
-const saysSeveral = ({ kind, follows, one, text }: Reading): boolean =>
-  follows === true && !one && bears(kind, "counted later") && SEVERAL_SAID.test(text);
+const saysSeveral = (reading: Reading): boolean =>
+  areAllOfIt(reading) ||
+  (reading.follows === true &&
+    !reading.one &&
+    bears(reading.kind, "counted later") &&
+    SEVERAL_SAID.test(reading.text));
+
+/** "posted them together, 480 for the lot", "both are up as a set": of all that the notes before told alike; null where one did. */
+function toldAlike(reading: Reading, { talk }: Omit<Desk, "confirmed">): number[] | null {
+  const run = !talk?.replied && areAllOfIt(reading) ? talk?.run : undefined;
+  const count = mentionsOf(reading)[0]?.count;
+  const isPair = run !== undefined && (run.flat().length === 2 || !/\bpair\b/i.test(reading.text));
+  return isPair && (count === undefined || count === run.length) ? run.flat() : null;
+}
 
 /** "it" is a piece, or pieces that came together under one name. */
 export function isOneThing(numbers: readonly number[], books: Books): boolean {
@@ -97,7 +110,7 @@ export function isGuessedCost(said: Reading, given: Reading): boolean {
 /** "4 of them", "both", "the other one": settled by the pieces spoken of; null where nothing is, or where they do not say. */
 function pointedOut(reading: Reading, desk: Omit<Desk, "confirmed">): Reading | null {
   const said = mentionsOf(reading);
-  if (!said.some(isPointed)) return null;
+  if (!said.some(isPointed) || toldAlike(reading, desk)) return null;
   const pieces = said.map((mention) => (isPointed(mention) ? settledBy(mention, reading, desk) : [mention]));
   if (pieces.some((each) => each === null)) return null;
   const { follows: _, ...rest } = reading as Reading & { follows?: true; price?: Cents };

@@ -6,6 +6,7 @@ import { type Cents, percentOf, show } from "../../money.ts";
 import { lexed } from "../../notes/lexed.ts";
 import { isSetName } from "../../notes/mentions/furniture.ts";
 import type { Mention, Reading, ReadingFields } from "../../notes/reading.ts";
+import { ALL_AS_ONE } from "../../notes/words/links.ts";
 import { CAME_OF_IT } from "../../notes/words/known-sums.ts";
 import { THE_SET } from "../../notes/words/pieces.ts";
 import { saysAny, wordsIn } from "../../notes/words/words.ts";
@@ -293,6 +294,7 @@ export function nextSpokenOf(
   const isOpen = isSale || missing?.join() === "pieces";
   if (!upon || !isOpen || follows || talk?.replied) return null;
   const pieces = (talk?.latest ?? []).map((number) => books.pieces.get(number)!);
+  if (areAllOfIt(reading) && (pieces.length < 2 || talk?.run)) return null;
   // "done" behind the wax for it: it was in hand, though nobody said that it was begun.
   const isInHand = ({ number, finished }: Readonly<Piece>): boolean =>
     reading.kind === "finish" && finished === null && lastOf(number, books) !== "buy";
@@ -300,6 +302,14 @@ export function nextSpokenOf(
   if (pieces.length === 0 || !pieces.every(isNext) || groupsOf(pieces).length > 1) return null;
   const left = missing!.filter((field) => field !== "pieces");
   return { ...reading, pieces: byNumbers(numbersOf(pieces)), missing: left } as Reading;
+}
+
+/** "listed both together, 300 for the pair": pieces that it does not name, at one price. */
+export function areAllOfIt(reading: Reading): boolean {
+  if ((reading.kind !== "list" && reading.kind !== "sell") || reading.price === undefined) return false;
+  const said = mentionsOf(reading);
+  const isBoth = said.some(({ count }) => count !== undefined && count > 1);
+  return said.every(({ it, half }) => it && !half) && (isBoth || saysAny(reading.text, ALL_AS_ONE));
 }
 
 /** What was told last of a piece. */

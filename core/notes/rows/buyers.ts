@@ -31,6 +31,7 @@ export const BUYERS = rowsOf<OwnerEffect>({
     "^ [<art>? <opinion>|<trait>|<plain>|<supply>|<new>* !<kin> <person>|<new> <new>? paid|gave|gave_me|gave_us|sent|sent_me|handed_me|handed_us|paid_me|paid_us|slipped_me] $ to_hold|to_save|to_reserve|to_keep|to_set_aside <art>? <piece>",
   "buyer: man left me 25 to hold the mirror": `^ [<art>? <opinion>|<trait>|<plain>|<new>* !<kin> <person>|<new> <new>?] ${PUTS} me|us? … ${AS_DEPOSIT}`,
   "buyer: the guy with the trailer put 50 down on the wardrobe": `^ [<art>? <opinion>|<trait>|<plain>|<new>* !<kin> <person> from|with|w|at|in|down|across|by|on|over|next|named <art>? <any> <word>? <word>? and?] ${PUTS} me|us? … ${AS_DEPOSIT}`,
+  "buyer: mom from soccer put 20 down on the desk": `^ [<art>? <kin> from|of <art>? <any> <word>? <word>?] ${PUTS}|wants|wanted|will_take|is_taking|taking`,
   "buyer: lady loved the dresser and paid 190": `^ [<art>? <opinion>|<trait>|<plain>* !<kin> <person> ${DOES}] <art>? <piece> and|,|then paid|paid_me|gave|gave_me|handed|handed_me me|us? $`,
   "buyer: the lady waited for me and paid 75 for the trunk": `^ [<art>? <opinion>|<trait>|<plain>* !<kin> <person> ${DOES} … and|then] paid|paid_me|gave|gave_me|handed|handed_me me|us? $`,
   "buyer: three college girls took the futon 50": `^ [# <word>|<trait>|<opinion>* ${MANY} in|with|from? <art>? <any>? <word>?] ${GETS}`,

@@ -155,6 +155,12 @@ export const OF_ALL_TOGETHER = wordSet(
   SUMS_UP,
 );
 
+/** So are all that were spoken of, where a note names none. */
+export const ALL_AS_ONE = wordSet(
+  "everything all_of_it as_a_bundle as_a_lot bundled for_all as_one",
+  OF_ALL_TOGETHER,
+);
+
 /** What people call their one loan, whatever it was taken out for. */
 export const PLAIN_LOANS = wordSet(
   "student students school college bank personal credit union business shop biz regular usual normal monthly big old main only same site website app portal",

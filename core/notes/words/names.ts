@@ -84,7 +84,7 @@ export const DETERMINERS = wordSet("the a an my our this that some");
 
 /** Words that are no buyer and no source. */
 export const NO_NAMES = wordSet(
-  "loan sale free parts now today asking full half delivery shipping cheap double less more he she they we i",
+  "loan sale free parts now today asking full half lot everything delivery shipping cheap double less more he she they we i",
 );
 
 /** From whom or where a piece came. */
