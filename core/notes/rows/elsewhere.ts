@@ -31,6 +31,11 @@ const ANOTHER_TIME =
   "back_then|back_in_the_day|in_the_old_days|in_the_past|years_ago|years_back|ages_ago|once_before|last_time|the_last_time|the_other_time|another_time|the_time_before|the_first_time|the_time_before_that|before_that|a_while_ago_once|before_i_started|before_all_this|in_my_twenties|in_college|as_a_kid";
 const BRAND_NEW =
   "new|brand_new|in_stores|in_the_store|in_the_stores|in_store|at_retail|retail|when_new|back_then|back_in_the_day|originally|full_price_new|restored|refinished|all_day_long|elsewhere|these_days";
+const SHOPPING =
+  "sale|sales|auction|market|rummage|fair|bazaar|shop|store|pickup|delivery|buyer|customer|paint|lumber|supplies";
+const GOES = "drove|drive|driving|took|taking|ran|running|went|gone|brought|bringing|drop|dropped|dropped_off|dropping";
+/** How far it was, told behind it. */
+const FAR = "today|tonight|again|practice|game? ,|-|.? <miles>?";
 
 /** Pieces that others sell or buy of others, what is done at home, and whose drive it was. */
 export const ELSEWHERE = rowsOf<TurnEffect>({
@@ -199,12 +204,11 @@ export const ELSEWHERE = rowsOf<TurnEffect>({
   // Whose drive it was, and what it was for.
   "other: buyer drove 40 miles for the armoire":
     "!!$ ^ [<art>? <opinion>|<trait>* buyer|he|she|they|guy|lady|man|woman|couple|customer|seller|dude|people all|each|even|just* drove|drives|came|traveled|travelled|rode over|like|about|all_the_way* <miles>]",
-  "other: drove 20 miles to church": `!!$ !!<piece> drove|drive|driving|took|<miles> … [to|for|from|over_to|and_back_from <art>|my|our|her|his|their|kids|a* ${PRIVATE_PLACE}] !sale|sales|auction|market|rummage|fair|bazaar|shop|store|pickup`,
-  "other: drove 20 miles to see mom": `!!$ !!<piece> drove|drive|driving|<miles> … [to see|visit|get|collect|fetch|meet|pick_up|drop_off|check_on my|our|the? ${FAMILY}]`,
-  "other: drove the kids 12 miles": `!!$ !!<piece> drove|driving|took [my|our|the|all|both* ${FAMILY}] <miles>|to|home|around|over|back|from`,
-  "other: picked up the kids, 12 miles": `!!$ !!<piece> ^ i|we|just|had_to|to* [picked|picked_up|dropped|dropped_off|got|fetched|collected|ran|took|brought|pick|pick_up|drop_off my|our|the|all|both|a* ${FAMILY}|<person>|<theirs>|him|her|them up|off?] … <miles>`,
-  "other: vacation 400 miles":
-    "!!$ !!<piece> ^ [our|my|the|a|family|personal|private* vacation|road_trip|holiday|commute|commuting|family_trip|family_visit|day_trip] … <miles>",
+  "other: drove 20 miles to church": `!!$ !!<piece> !!${SHOPPING} ${GOES}|<miles> … [to|for|from|at|over_to|and_back_from <art>|my|our|her|his|their|kids|a|${FAMILY}* ${PRIVATE_PLACE} ${FAR}]`,
+  "other: drove 20 miles to see mom": `!!$ !!<piece> ${GOES}|had|<miles> … [to see|visit|get|collect|fetch|meet|pick_up|drop_off|check_on my|our|the? ${FAMILY} ${FAR}]`,
+  "other: took the kids to their lesson, 7 miles": `!!$ !!<piece> !!${SHOPPING} ${GOES} [my|our|the|all|both* ${FAMILY} along? to|home|around|over|back|from|at? <art>|my|our|their|her|his? <word>? <word>? ${FAR}] <miles>|to|home|around|over|back|from|;`,
+  "other: picked up the kids, 12 miles": `!!$ !!<piece> ^ i|we|just|had_to|to* [picked|picked_up|dropped|dropped_off|got|fetched|collected|ran|took|brought|pick|pick_up|drop_off my|our|the|all|both|a* ${FAMILY}|<person>|<theirs>|him|her|them up|off?] … ,|-|.? <miles>`,
+  "other: vacation 400 miles": `!!$ !!<piece> !!${SHOPPING} ^ [our|my|the|a|family|personal|private|kids* vacation|road_trip|holiday|commute|commuting|carpool|carpooling|groceries|grocery|school_run|family_trip|family_visit|day_trip|${PRIVATE_PLACE}] … ,|-|:|.? <miles>`,
   // What such a piece costs in a shop.
   "word: bought chair 20, sold for 90 new": `$ [,|-|.|(|and|but|this|that|these|those|they|it|one|usually|normally|same_one* sell|sells|sold|retail|retails|retailed|go|goes|went|run|runs|selling|costs|cost new? for|at? new? $ ${BRAND_NEW}]`,
   "word: bought chair for 20, sold new for 90":
