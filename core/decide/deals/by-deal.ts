@@ -6,6 +6,8 @@ import type { Cents } from "../../money.ts";
 import type { Reading } from "../../notes/reading.ts";
 import { eitherOf, isFor } from "../../notes/unclear.ts";
 import type { Deal } from "../../notes/words/dealt.ts";
+import { ALL_AS_ONE } from "../../notes/words/links.ts";
+import { saysAny } from "../../notes/words/words.ts";
 import type { Desk } from "../decision.ts";
 import { ever, here } from "../pieces/fits.ts";
 import { foundBy } from "../pieces/match.ts";
@@ -43,6 +45,8 @@ export function byDeal(
   // "sold 170 cash": of which piece is asked, where nobody is told of.
   if (!dealt.isSomebody && readings.some(({ kind }) => kind === "sell")) return null;
   const numbers = piecesOf(dealt, desk);
+  // "listed both together, 140" behind one of two
+  if (numbers.length === 1 && dealt.mentions.length === 0 && saysAny(text, ALL_AS_ONE)) return null;
   const pieces = numbers.map((number) => desk.books.pieces.get(number)!);
   if (pieces.length === 0) return null;
   const told = toldOf(dealt, pieces, desk);

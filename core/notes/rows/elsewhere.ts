@@ -33,7 +33,8 @@ const BRAND_NEW =
   "new|brand_new|in_stores|in_the_store|in_the_stores|in_store|at_retail|retail|when_new|back_then|back_in_the_day|originally|full_price_new|restored|refinished|all_day_long|elsewhere|these_days";
 const SHOPPING =
   "sale|sales|auction|market|rummage|fair|bazaar|shop|store|pickup|delivery|buyer|customer|paint|lumber|supplies";
-const GOES = "drove|drive|driving|took|taking|ran|running|went|gone|brought|bringing|drop|dropped|dropped_off|dropping";
+const GOES =
+  "drove|drive|driving|took|taking|ran|running|went|gone|brought|bringing|drop|dropped|dropped_off|dropping";
 /** How far it was, told behind it. */
 const FAR = "today|tonight|again|practice|game? ,|-|.? <miles>?";
 
