@@ -58,10 +58,19 @@ export function paysForHeld(
 ): Reading[] {
   const [amount, ...others] = amounts;
   const at = { ...(who === undefined ? {} : { buyer: who }), ...paid };
-  if (!OF_MONEY.some((each) => says.has(each))) return [];
-  const isFetched = says.has("fetched");
   const deposit = depositOf(pieces);
   const going = goingPrice(books, pieces);
+  if (says.has("agreed")) {
+    const agreed = agreedPrice({ says, amounts }, going, deposit);
+    return agreed === null ? [] : [{ kind: "hold", agreed, ...at }];
+  }
+  // "only had 100, so she owes me 25", "took 100 from amy, she'll bring the 25 next week"
+  const [left] = others;
+  const isOwing = (says.has("owed") || says.has("later")) && others.length === 1 && amount !== undefined;
+  if (isOwing && amount + left! + deposit === going)
+    return [{ kind: "sell", price: going, owed: left!, ...at }];
+  if (!OF_MONEY.some((each) => says.has(each))) return [];
+  const isFetched = says.has("fetched");
   // "put another 30 on it, thats 70 now"
   if (!isFetched && (says.has("more") || says.has("down")) && amount !== undefined && others.length === 1)
     if (amount + deposit === others[0]) return [{ kind: "hold", deposit: amount, ...at }];
@@ -92,6 +101,18 @@ export function paysForHeld(
   const sale: Reading = { kind: "sell", price: amount, fetched: true, ...at };
   if (isFetched || isRest) return [sale];
   return isMore ? more : [...more, sale];
+}
+
+/** "agreed on 150", "asked for 10 off, said ok": for what it is to go; null where that is no likely price. */
+function agreedPrice(
+  { says, amounts }: Pick<Told, "says" | "amounts">,
+  going: Cents | null,
+  deposit: Cents,
+): Cents | null {
+  const [amount, ...others] = amounts;
+  if (amount === undefined || others.length > 0) return null;
+  const agreed = says.has("less") ? (going ?? 0) - amount : amount;
+  return agreed > deposit && agreed > (going ?? 0) / 2 ? agreed : null;
 }
 
 /** What several amounts make of the price: "20 down + 70 now = 90", "knocked 10 off so she paid 60"; null where unsure. */

@@ -73,6 +73,19 @@ const ROWS = rowsOf<Says>({
   "payer: shes back, put 30 down": "^ [she|he|they|shes|hes|theyre back] !for|from",
   "less: knocked 10 off so pete paid 60":
     "[knocked|took|gave|cut|shaved|dropped|let|lopped|taking|knocking him|her|them|it*] $ off",
+  // For what it is to go, and so much less than before.
+  "agreed: agreed on 150 with pete": "[agreed|agree|agrees|settled|shook|shook_hands|landed on|at|to|for]",
+  "agreed: pete talked me down to 150":
+    "[talked|haggled|bargained|beat|knocked|got|brought me|us|it down to]",
+  "agreed: pete asked for 10 off, said ok":
+    "$ [off ,|and|.|;|so|but* i|we|he|she* said|was|am|im|told? him|her|them? ok|okay|fine|yes|sure|deal|agreed]",
+  "less: pete asked for 10 off, said ok": "[asked|asks|wants|wanted for? another|a|an|some?] $ off",
+  "agreed: told pete 150 was fine":
+    "^ told|texted … $ [is|was|works|sounds fine|ok|okay|good|great ,|for|with|by|me|us*]",
+  "aside: told pete 150 was fine": "^ [told|texted] !him|her|them",
+  "owed: pete only had 100 so he owes me 25": "[so|and|but|,|he|she|they|still|now* owes|owe|owing me|us?] $",
+  "later: took 100 from pete, he'll bring the 25 next week": `[hell|shell|theyll|he|she|they|will|gonna|going_to|is* bring|pay|send|give|brings|pays|bringing|paying|sending me|us|the|other|last|rest|remaining*] $ ${DAYS} ;`,
+  "aside: took 100 from pete, he'll bring the 25 next week": `$ [${DAYS}] ;`,
   "total: pete picked it up, 90 total":
     "$ [total|all_in|in_all|in_total|altogether|all_told|whole_price|with_the_deposit|including_the_deposit|counting_the_deposit|counting_deposit|with_deposit|incl_deposit|including_deposit]",
   "total: pete picked it up, 20 down and 70 now, total 90":

@@ -8,7 +8,7 @@ import { wordSet } from "./words.ts";
  * "more" of what came before. "owed": it is a part of that, or all of it. "fetched": the piece left with its buyer.
  * "from": whose the money was. "down": it is put on a piece. "never": it will not come. "out": they want the piece no more; "wants": a wish alone.
  * "back": their money goes back to them; "kept": it stays with us. "comes": when they come; "moved": on another day than they had said. "theirs": somebody who came for the one named.
- * "total": what is told is the whole price; "less": so much was taken off it; "waits": it has not left yet. "aside": nothing of it.
+ * "total": what is told is the whole price; "less": so much was taken off it; "waits": it has not left yet; "agreed": for what it is to go. "aside": nothing of it.
  */
 export type Says =
   | ("paid" | "payer" | "all" | "half" | "more" | "owed" | "fetched" | "from" | "down" | "never")
@@ -25,6 +25,7 @@ export type Says =
       | "less"
       | "waits"
       | "later"
+      | "agreed"
     );
 
 const SAYS: Readonly<Partial<Record<Says, ReadonlySet<string>>>> = {
