@@ -29,6 +29,9 @@ const ROWS = rowsOf<DayEffect>({
     "[<sunsat>] faded|bleached|damaged|burned|burnt|worn|room|porch|tan|lamp|rotted|dried|roasted",
   "word: bought desk 40 it sat in a barn":
     "it|they|that|which|had|has|just|who|there [<sunsat> in|at|on|for|out|outside|there|around|under|by|all|down|here|unused|empty|through >]",
+  "word: sold the desk 40 as the sun came up":
+    "[<sunsat>] is|was|came|comes|went|goes|rose|rises|set|shone|shines|shining|beating|blazing|peeking|up|finally|dipped|hit|beats|tea|tan|hat|hats|shine",
+  "word: sold the desk 40, not bad for a monday": "for|like|such|quite|another|just a|another? [<weekday>] ;",
   "word: sat with the stool for 35 minutes": "^ i|we|just? [<sunsat>] with|down|at|in|on|there|here",
   "word: bought desk 40, desk sat in a barn":
     "<piece> … [, <art>? <piece> <sunsat> in|at|out|outside|around|unused|there >]",

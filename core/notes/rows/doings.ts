@@ -12,6 +12,20 @@ export const DOINGS = rowsOf<ChatterEffect>({
   "chat: hit two yard sales, bought a rocker 15":
     "^ [i|we? hit|hit_up|did|checked_out|browsed|raided|cruised|went_to|made_it_to #|two|three|four|a_few|a_couple|a_couple_of|some|all_the <place> today|yesterday|this_morning?] ,|and|so|-|;",
   "chat: she's back, left 30 down on the desk": "^ [shes|hes|theyre back|here again|today|now?] ,",
+  "chat: hey bot, sold the crib 40":
+    "^ [hey|hi|hello|hiya|howdy|yo|ok|okay|morning|evening|good_morning|good_evening|dear|thanks|thank_you my|little|dear|sweet? bought|bot|you|ledger|robot again|there?] ,|.|!|;|-|:",
+  // The end of the day's work, and of none on anything that is named.
+  "chat: sold the crib 40, done for today":
+    ",|.|!|-|and|; [ok|okay|bedtime|im|we|were|all|so|and|that|its|it|thats|is* done|finished|spent|toast for today|tonight|the_day|the_night|the_evening|the_week|the_weekend|now?] ;",
+  "chat: bedtime, done for today":
+    "^ [ok|okay|alright|well|bedtime|bed|night|,|im|we|were|all|so|and* done|finished|spent|toast for today|tonight|the_day|the_night|the_evening|the_week|the_weekend] ;",
+  // When it came, against what was hoped of it.
+  "chat: sold the crib 40, two days later than i had hoped":
+    "[,|and|but* <span>|just|only|much|way|far|even|well|little|bit|day|week|month|a|one|some* later|sooner|earlier|longer|faster|quicker|slower|ahead than|of i|we|id|it|she|he|they|ive? had|was|were|have|first|originally|ever|ever_have? expected|planned|hoped|thought|imagined|figured|wanted|feared|usual|promised|schedule|before|ever|dared|guessed hope|to_hope|it_would|possible?] ;",
+  "chat: sold the crib 40 as promised":
+    "[as|just_as|like|exactly_as|same_as i|we|id? had? promised|planned|arranged|discussed|expected|hoped|intended|advertised|predicted|suspected|feared|foretold|usual|always|instructed|requested you|her|him|them|mom|dad|it_would?] ;",
+  "chat: choir got cancelled, sold the crib 40":
+    "[since|because|as|bc|after|so|and* <art>? practice|rehearsal|choir|church|school|class|game|games|match|meeting|recital|lesson|lessons|soccer|football|baseball|softball|swim|swimming|dance|piano|band|bingo|bowling|golf|tennis|pickleball|zumba|yoga|party|flight|dinner|brunch|lunch|playdate|camp|scouts|daycare|preschool|work|shift|concert|parade|picnic|fair|trip|dentist|service|vbs|study practice|game|class|lesson|lessons|meeting|group|shift|study|appointment? is|was|got|gets|were|has_been|been|getting cancelled|canceled|called_off|postponed|rained_out|snowed_out|moved|delayed again|today|tonight|last_minute|for_snow|on_me|on_us?] ,|.|;|!|so|and|-",
   // Wishes and plans of the day.
   "chat: hope you had a good weekend, sold the crib 40":
     "^ [hope|hoping|trust youre|you|yall|everyones|everyone|everybody are|is|had|have|having|all|a|an|doing|feeling* well|good|great|nice|fun|lovely|fine|okay|ok|safe|healthy|better|warm|dry day|night|week|weekend|time|holiday|one|trip|vacation|out_there|too|and_well|today?] ;",

@@ -1,5 +1,6 @@
 import { LIFE } from "./chatter.ts";
 import { isEveryday } from "./everyday.ts";
+import { WEEK } from "./week.ts";
 import { LongList } from "./words.ts";
 
 /*
@@ -473,6 +474,7 @@ const TABLES = [
   NOUNS,
   MANNERS,
   BESIDES,
+  ...WEEK,
 ];
 
 let daily: LongList | undefined;

@@ -175,7 +175,7 @@ export const SPENT_AT = wordSet("of on at");
 
 /** Behind a fact that stands, what such a word opens is told beside it: when, where, why, and how one felt. */
 export const OPENS_ASIDE = wordSet(
-  "in inside outside at by behind near around during after before between past across under beside along through among amid despite without past over next_to in_front_of because bc cuz cause coz since as while whilst when where which who that so like against about full_of ngl tbh lol lmao lmfao haha omg ugh whew dang damn smh fr lowkey highkey honestly frankly imo imho fwiw sry sorry thank thanks thx",
+  "in inside outside at by from with w behind near around during after before between past across under beside along through among amid despite without past over next_to in_front_of because bc cuz cause coz since as while whilst when where which who that so like against about full_of ngl tbh lol lmao lmfao haha omg ugh whew dang damn smh fr lowkey highkey honestly frankly imo imho fwiw sry sorry thank thanks thx",
 );
 
 /** So do these, where they cannot name what a cost or a job is for. */
@@ -183,7 +183,7 @@ export const OPENS_WIDE = wordSet("on for off to");
 export const WHOSE_OWN = wordSet("my his her their our");
 
 /** These join a thing on as often ("and a vase"): they open one only where somebody is named next, or what is theirs. */
-export const OPENS_OF_OWN = wordSet("and n & but with w then plus");
+export const OPENS_OF_OWN = wordSet("and n & but then plus");
 export const OWNS = wordSet(
   "i we im ive id weve my our me us his her their he she they hes shes theyre it its no what that thats now then everyone everybody nobody mom dad god the",
 );
