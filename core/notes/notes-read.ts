@@ -4,7 +4,7 @@ import { dealOf } from "./deals/deals.ts";
 import { questionReading } from "./interpreting/interpret.ts";
 import { valueSaid } from "./mends/newest-value.ts";
 import { takesItselfBack, withoutSlip } from "./mends/takenback.ts";
-import { isQuestion } from "./questions.ts";
+import { asksOfThem, isQuestion } from "./questions.ts";
 import type { Reading, ReadingOf } from "./reading.ts";
 import { type Units, unitsOf } from "./rows/units.ts";
 import { clauseOf, type Told, typedText, untraced } from "./told.ts";
@@ -68,7 +68,7 @@ const DEAL_TOKENS_MAX = 60;
 
 /** The readings of a line in which a deal may be told: those before it, the deal, those behind it; null where none is. */
 function dealsOf(tokens: Tok[], units: Units, told: Told): Reading[] | null {
-  const isOther = tokens.length > DEAL_TOKENS_MAX || tokens.some(isQuestionMark);
+  const isOther = tokens.length > DEAL_TOKENS_MAX || tokens.some(isQuestionMark) || asksOfThem(tokens);
   const deal = isOther ? null : dealOf(tokens, units, told.today, told.trace);
   if (!deal) return null;
   const around = [tokens.filter(({ to }) => to <= deal.from), tokens.filter(({ from }) => from >= deal.to)];
@@ -109,5 +109,5 @@ function startsAsQuestion(tokens: readonly Tok[]): boolean {
     if (token.kind === "mark") ended ||= token.text === "." || token.text === "?" || token.text === "!";
     else if (ended && !token.roles.filler) return false;
   }
-  return isQuestion(tokens);
+  return isQuestion(tokens) || asksOfThem(tokens);
 }

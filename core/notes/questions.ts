@@ -35,6 +35,15 @@ export function isQuestion(tokens: readonly Tok[]): boolean {
   return !first.roles.heads?.length || /^(?:list|show|how|what|is|are|do|did)/.test(first.text);
 }
 
+/** "has she paid the rest", "did he bring the other half": asked of somebody, in the words of what is told of them. */
+export function asksOfThem(tokens: readonly Tok[]): boolean {
+  const at = tokens.slice(0, ASKS_WITHIN).findIndex(({ text }) => ASKS_OF.test(text));
+  return at >= 0 && /^(?:he|she|they)$/.test(tokens[at + 1]?.text ?? "");
+}
+/** "hey, so did she": how far in it may be asked. */
+const ASKS_WITHIN = 4;
+const ASKS_OF = /^(?:did|has|have|is|are|was|were|does|do|will|would|can|could)$/;
+
 /** "what a day", "did 50 mins on the buffet" and "we're keeping it" (typed "were") tell, they do not ask. */
 function isDoing(first: Tok, next: Tok | undefined, tokens: readonly Tok[]): boolean {
   // "what a day" asks nothing.

@@ -124,8 +124,7 @@ const STAYS_IN =
 export function settlingsIn(text: string, names: readonly string[], today: Day): Settling[] {
   if (text.length > LENGTH_MAX || (text.includes("?") && !WHO_IS_MEANT.test(text)) || STAYS_IN.test(text))
     return [];
-  // "ben did fetch it" tells, "did ben fetch it" asks.
-  if (/^\s*did\b/i.test(text)) return [];
+  if (asksOf(text, names)) return [];
   const told = toldIn(text, names, today);
   const whole = told ? [{ told, text, after: [] }] : [];
   if (told && told.left.length === 0 && told.amounts.length < 2) return whole;
@@ -135,6 +134,20 @@ export function settlingsIn(text: string, names: readonly string[], today: Day):
   });
   return told && told.left.length === 0 ? [...whole, ...parted] : [...parted, ...whole];
 }
+
+/** "ben did fetch it" tells, "did ben fetch it" and "is carol paid up" ask. */
+function asksOf(text: string, names: readonly string[]): boolean {
+  const asked = ASKS_OF.exec(text.toLowerCase());
+  if (!asked) return false;
+  const behind = `${text.slice(asked[0].length).toLowerCase()} `;
+  return (
+    asked[1] === "did" ||
+    /^(?:he|she|they|everybody|everyone|the) /.test(behind) ||
+    names.some((name) => behind.startsWith(`${name} `))
+  );
+}
+const ASKS_OF =
+  /^\s*(?:(?:hey|hi|so|and|but|ok|okay|um|wait|well),? )*(did|is|are|does|do|has|have|was|were|will|would|can|could) /;
 
 /** "i", "we" but for what became of their money, and "she paid 12 for it", a price of what was spoken of. */
 const OUR_OWN =

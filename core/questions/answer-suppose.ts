@@ -21,7 +21,7 @@ export function answerSuppose(desk: Desk, question: LoanQuestion): Answered {
   const pace = paceOf(books, today);
   switch (question.kind) {
     case "needed":
-      return answerNeeded(desk, question);
+      return question.yesNo ? answerOnTime(desk, question, pace) : answerNeeded(desk, question);
     case "first loan":
       return answerFirst(desk, pace?.cents ?? null);
     case "saved":
@@ -144,6 +144,28 @@ function answerNeeded({ books, today }: Desk, { by, name, loan }: Asked<"needed"
   const needed = neededBy(books, by, today, loan ?? undefined);
   if (needed === null) return plain(null, `${name} is too soon for monthly payments.`);
   return plain(amountText(needed), `Gone by ${name}: ${show(needed)} a month (estimate)`);
+}
+
+/** "Can we be done with the car by june": whether the pace of late does it, and what would. */
+function answerOnTime(
+  desk: Desk,
+  asked: Asked<"needed">,
+  pace: { cents: Cents; of: string } | null,
+): Answered {
+  if (pace === null) return noPace();
+  const payoff = project(desk.books, { monthly: pace.cents, now: 0 }, desk.today);
+  const last =
+    payoff.kind === "never"
+      ? null
+      : (payoff.loans.find(({ name }) => name === asked.loan)?.last ?? payoff.last);
+  const isInTime = last !== null && last <= asked.by;
+  const gone = last === null ? "never gone, the interest eats it" : `gone about ${endOf(last)}`;
+  const needed = isInTime ? [] : [answerNeeded(desk, asked).text];
+  return plain(
+    isInTime ? "yes" : "no",
+    `${isInTime ? "Yes" : "No"}, at ${show(pace.cents)} a month (${pace.of}): ${gone} (estimate)`,
+    ...needed,
+  );
 }
 
 function interestOf(payoff: Payoff): Cents | null {

@@ -15,6 +15,7 @@ import { askingButton, questionOf } from "./canonical.ts";
 import { answerLoanChart } from "./chart.ts";
 import { type Desk, type QuestionDesk, withIndex } from "./desk.ts";
 import { featuresOf } from "./features.ts";
+import { answerHolding, type HoldingQuestion, readHolding } from "./holding.ts";
 import { leftOver } from "./left-over.ts";
 import { marksOf, plainWords, WORDS_MAX } from "./marks.ts";
 import { narrowed, type Refusal, refusal } from "./narrowing.ts";
@@ -53,6 +54,7 @@ type Read =
   | ViewQuestion
   | WorthQuestion
   | WouldMake
+  | HoldingQuestion
   | PickupsQuestion
   | SittingQuestion
   | TookQuestion
@@ -71,6 +73,9 @@ export function answer(text: string, on: QuestionDesk): Answered {
   const numbered = bareNumber(text, desk);
   if (numbered) return numbered;
   const parts = readParts(text, desk);
+  // "Did carol take it": what is held for her.
+  const holding = readHolding(parts, desk);
+  if (holding) return { ...answeredRead(holding, parts, desk), asks: true };
   const pointed = pointedIn(text, parts, desk);
   // "How many sold in may and what did they bring in": "they" may be what another of the questions asks of.
   const apart = pointed?.question ? null : answersApart(text, desk);
@@ -200,6 +205,10 @@ function answerParts(parts: Parts, desk: Desk): Answered {
   if (isLoanChart(parts)) return answerLoanChart(desk);
   const read = readQuestion(parts, desk);
   if (read === null) return whatAbout(parts) ?? refused({ kind: "refused", words: wordsInTheWay(parts) });
+  return answeredRead(read, parts, desk);
+}
+
+function answeredRead(read: Read, parts: Parts, desk: Desk): Answered {
   if (!("kind" in read)) return answerQuery(desk, read, parts);
   switch (read.kind) {
     case "fact":
@@ -216,6 +225,8 @@ function answerParts(parts: Parts, desk: Desk): Answered {
       return answerWorth(desk, read);
     case "would make":
       return answerWouldMake(read);
+    case "holding":
+      return answerHolding(desk, read);
     case "pickups":
       return answerPickups(desk, read);
     case "sitting":

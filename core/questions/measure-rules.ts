@@ -89,6 +89,7 @@ export const RULES: readonly Rule[] = [
         (f.piece ||
           f.source ||
           f.has("bought", "free") ||
+          (f.by && f.groups("piece")) ||
           (f.beside && f.person) ||
           (f.yesNo && f.limit && f.generic)) &&
         !f.has("howMany", "sold", "sale", "earn", "net", "revenue")) ||
@@ -105,7 +106,7 @@ export const RULES: readonly Rule[] = [
       f.has("cost") &&
       (f.piece ||
         (f.order && (f.generic || f.groups("piece", "kind"))) ||
-        (f.by && f.groups("kind", "source", "person", "place")) ||
+        (f.by && f.groups("piece", "kind", "source", "person", "place")) ||
         (f.average && !f.groups("day", "week", "month", "quarter", "year") && !f.period) ||
         (f.generic &&
           (f.has("sold", "unsold", "listed", "finished", "kept", "given", "scrapped") ||
@@ -212,7 +213,7 @@ export const RULES: readonly Rule[] = [
       f.has("earn", "net", "loss") ||
       (f.has("fared") &&
         !f.has("when", "who", "where") &&
-        (f.piece || f.period || f.by || f.order || f.source || f.buyer)),
+        (f.piece || f.period || f.by || f.order || f.source || (f.buyer && !f.yesNo))),
     takes: [
       ...MUCH,
       ...SALES,

@@ -51,7 +51,7 @@ export function readPickups(parts: Parts, f: Features, desk: Desk): PickupsQuest
 }
 
 /** A weekday is the next one: nobody comes on one that is past. */
-function toCome(period: Period | null, today: Day): Period | null {
+export function toCome(period: Period | null, today: Day): Period | null {
   if (!period?.from || period.from !== period.to || period.to >= today) return period;
   const isLastWeek = daysBetween(period.from, today) < 7;
   const from = addDays(period.from, 7);

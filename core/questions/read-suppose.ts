@@ -24,8 +24,8 @@ export type LoanQuestion =
     }
   /** When no more than `until` is left of it, paid like that. */
   | { kind: "reached"; until: Cents; bound: string; monthly: Cents | null; extra: Cents; loan: string | null }
-  /** How much a month it takes to be rid of it by a day. */
-  | { kind: "needed"; by: Day; name: string; loan: string | null }
+  /** How much a month it takes to be rid of it by a day; or whether that is so at the pace of late. */
+  | { kind: "needed"; by: Day; name: string; loan: string | null; yesNo?: boolean }
   /** How much interest an amount paid now, or more each month, saves at the pace of late. */
   | { kind: "saved"; now: Cents; extra: Cents; loan: string | null }
   /** Which loan to serve first. */
@@ -267,6 +267,10 @@ function withoutAmount(
     f.has("money", "howMany", "take") &&
     f.has("payoff", "ends", "take", "loanPaid");
   if (said && isNeeded) return neededBy(said.period, desk, loan);
+  const isToCome =
+    /^(?:can|could|will|would|(?:am|are) .*\bon (?:track|pace|course))\b.* (?:by|before) /.test(parts.said);
+  if (said && isToCome && f.has("payoff", "ends", "gone", "loanPaid", "paid"))
+    return { ...neededBy(said.period, desk, loan), yesNo: true };
   const asksWhen =
     f.has("when", "howLong") ||
     parts.marks.some(({ text }) => /how long|payoff date|(?:last|final) payment|finish line/.test(text));
@@ -277,7 +281,11 @@ function withoutAmount(
 }
 
 /** By the end of what was said, which is still to come: "by june" is the next one. */
-function neededBy({ to, name }: Period, { today }: Desk, loan: string | null): LoanQuestion {
+function neededBy(
+  { to, name }: Period,
+  { today }: Desk,
+  loan: string | null,
+): LoanQuestion & { kind: "needed" } {
   const by = coming(to, today);
   return { kind: "needed", by, name: by === to ? name : showMonth(monthOf(by)), loan };
 }

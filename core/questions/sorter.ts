@@ -67,6 +67,14 @@ export class Sorter {
     // "June july august profit each"
     if (/^each$/.test(this.marks[last]?.text ?? "") && items.length === 0 && this.parts.periods.length > 1)
       this.parts.groups.push({ group: "month", parted: true, at: last });
+    // "How much did i make on each", "what did each sell for": by piece.
+    const each = this.marks.findIndex(
+      ({ text, senses }, at) =>
+        senses.flags.has("parted") && /(?:^| )each$/.test(text) && !this.#opensRows(at),
+    );
+    const isAlone = items.length + this.parts.groups.length + limits.length === 0;
+    if (each >= 0 && isAlone && this.parts.periods.length < 2)
+      this.parts.groups.push({ group: "piece", parted: true, at: each });
     if (this.#negation) this.parts.adrift ??= this.#negation;
     if (this.#parted !== null) this.parts.adrift ??= this.marks[this.#parted]!;
   }

@@ -21,7 +21,8 @@ export interface TookQuestion {
 /** A question of the work that pieces took; null where it is none. */
 export function readTook(parts: Parts, f: Features, desk: Desk): TookQuestion | Refusal | null {
   const { said, amounts, limits, orders, groups, periods, besideAt } = parts;
-  const isOfWork = /\b(?:take|took) (?:me|us)\b(?! to\b)/.test(said);
+  // "How long did the hutch take": hours of work, or the days until it was gone.
+  const isOfWork = /\b(?:take|took) (?:me|us)\b(?! to\b)|\btake$/.test(said);
   if (!f.piece || !f.has("howLong") || !isOfWork || !/\bdid\b/.test(said)) return null;
   if ([amounts, limits, orders, groups, periods, besideAt].some((list) => list.length > 0)) return null;
   if (f.has("sold", "sale", "average", "median")) return null;

@@ -60,6 +60,14 @@ test.each([
   ["stuff i bought for the shop over 30 not counting gas", /^Overhead not gas over 30\.00, ever: /],
   ["where did we land in august", /^(?:August 2026|Made, August): /],
   ["take from the coworker so far", /^Brought in, to coworker, ever: /],
+  ["profit on each in june", /^Profit, June: [^\n]*\n {2}#/],
+  ["what did i pay for each", /^Paid for pieces, ever: [^\n]*\n {2}#/],
+  [
+    "could we be done with the truck by next june",
+    /^(?:Yes|No), at .* a month \(last 3 full months\): gone about/,
+  ],
+  ["will the school loan be paid off by 2040", /^(?:Yes|No), at /],
+  ["how long did #15 take", /^#15 black dresser: .*done in \d+ days/],
   ["deposits on hand", /^Deposits held, now: 32\.00/],
   ["days from buying to listing on #15", /^Days from buying to listing, #15, ever: /],
   ["so far this month am i in the black", /^(?:Yes|No)\. Made, October 2026 so far: /],
@@ -744,5 +752,26 @@ test.each([
     own.say(note);
   own.say("kim put 50 down on the dresser, agreed on 250");
   expect(own.say(question).text).toBe(told);
+  own.end();
+});
+
+const HELD = ["bought nightstand 15", "listed nightstand 70", "hold nightstand deposit 20 from carol"];
+
+test.each([
+  ["is carol paid up", /^No\. Not all of it yet\n#1 nightstand: .*50\.00 to come$/],
+  ["has carol paid the rest", /^No\. Not all of it yet\n/],
+  ["did carol pick it up", /^No\. Not yet\n/],
+  ["is carol still coming", /^Yes\. Still on hold\n/],
+  ["did carol back out", /^No\. Still on hold\n/],
+  ["how much more does carol have to pay", /^To come: 50\.00\n/],
+  ["did she pay the rest", /./],
+  ["has she settled up", /./],
+  ["hey did she bring the other half", /./],
+])("asked of what is held, and nothing is recorded: %s", (question, told) => {
+  const own = openChat();
+  for (const note of HELD) own.say(note);
+  const before = own.ledger.books.facts.length;
+  expect(own.say(question).text).toMatch(told);
+  expect(own.ledger.books.facts.length).toBe(before);
   own.end();
 });

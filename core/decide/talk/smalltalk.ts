@@ -42,7 +42,8 @@ const SAYING = /^\w+ \w+ \w+/;
 /** "thats good right", "feels good man": an opinion that was read as nothing, and tells or asks of nothing else. */
 export function isRemark(text: string, readings: readonly Reading[]): boolean {
   const isUnread = (reading: Reading): boolean => isNothing(reading) || isFor(reading, "question");
-  const tokens = readings.every(isUnread) ? lexed(text) : [];
+  // "last sale" asks for it.
+  const tokens = readings.every(isUnread) && !/^(?:my |our |the )?last /i.test(text) ? lexed(text) : [];
   const isSaid = ({ kind, text: word, unknown, roles }: Tok): boolean =>
     kind === "mark" ||
     (kind === "word" &&

@@ -70,6 +70,12 @@ export const OF_LISTS: readonly WayRow[] = [
     "did profits go up this month",
     "is profits more this month than last month",
   ],
+  [
+    "^ list|show|show_me|give_me {me|all|of|out|my|our|the} costs in|for|from? t:1? $",
+    "list expenses $t",
+    "list my costs",
+    "list expenses",
+  ],
   ["^ what|which sold when|and_when $", "list sales", "what sold when", "list sales"],
   [
     "^ sold|sales list with dates|the_dates|their_dates $",

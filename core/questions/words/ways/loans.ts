@@ -3,6 +3,24 @@ import type { WayRow } from "../../plainer.ts";
 /** Loans, supposed and asked of. */
 export const OF_LOANS: readonly WayRow[] = [
   [
+    "^ am|are|will i|we be? on track|pace|course|schedule|target to|for",
+    "will i",
+    "are we on track to pay off the truck by june 2029",
+    "will i pay off the truck by june 2029",
+  ],
+  [
+    "^ can|could i|we pay_off",
+    "will i pay off",
+    "could we pay off the truck by 2029",
+    "will i pay off the truck by 2029",
+  ],
+  [
+    "^ w:can|could|will|would|how_much_a_month x:9 by|before next m:<month>|spring|summer|fall|autumn|winter $",
+    "$w $x by $m",
+    "can i be done with the truck by next june",
+    "can i be done with the truck by june",
+  ],
+  [
     "w:owe|owing|owed|left|remaining on|of|for both of_them|combined|together|put_together|of_those? $",
     "$w on both loans",
     "how much do i owe on both",
