@@ -31,7 +31,8 @@ export function takeIn(books: BooksInHand, arrival: Arrival): void {
   });
 }
 
-function newPiece({ numbers, made, day, set, source }: Arrival, index: number, price: Cents): Piece {
+/** A piece as it comes onto the books, at its place among those that come with it; its price in cents. */
+export function newPiece({ numbers, made, day, set, source }: Arrival, index: number, price: Cents): Piece {
   const { name, traits } = made[index]!;
   const isSeveral = numbers.length > 1;
   return {

@@ -1,5 +1,6 @@
 import type { Books, Piece } from "../books/books.ts";
 import type { Fact, FactKind } from "../books/facts.ts";
+import { newPiece } from "../books/made.ts";
 import { verbOf } from "../decide/decide.ts";
 import type { Ask, Desk, Matter } from "../decide/decision.ts";
 import { mainAmountOf, withMainAmount } from "../decide/main-amount.ts";
@@ -110,7 +111,10 @@ function factOf(
     if (mention.it) return known;
     const number = FIRST + pieces.size;
     const { name = "piece", traits = [] } = mention;
-    pieces.set(number, { number, name, traits, gone: null, hold: null } as unknown as Piece);
+    pieces.set(
+      number,
+      newPiece({ numbers: [number], made: [{ name, traits }], day: matter.said, cost: 0 }, 0, 0),
+    );
     return [number];
   });
   const main = mainAmountOf(reading);

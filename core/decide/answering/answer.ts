@@ -31,7 +31,7 @@ import { pricedFor } from "../pieces/each.ts";
 import { mentionsOf } from "../pieces/mentioned.ts";
 import { completeReading, dayOfAnswer, isPart } from "./completion.ts";
 import { doubtedAnswer, withCount } from "./counting.ts";
-import { paidTold } from "./paid.ts";
+import { isPaidByOthers, paidTold } from "./paid.ts";
 import { pointedAt } from "./pointed-at.ts";
 import { behindHaggling, choiceSpoken, halfOf, withoutOpening } from "./spoken.ts";
 
@@ -49,6 +49,10 @@ export function takeAnswer(asked: Asked, said: Said): Effect | null {
   // "50 to the loan yesterday" is a payment, and not what was owed before another one.
   const isPayment = said.readings.some(({ kind, missing }) => kind === "pay" && !missing);
   if (asked.ask.wants === "balance" && isPayment) return null;
+  // "she loved it, paid 75" is no price of ours.
+  const isBought =
+    asked.ask.wants === "price" && (asked.ask.first?.[0] ?? asked.matter.reading).kind === "buy";
+  if (isBought && isPaidByOthers(said.text)) return null;
   const half = halfOf(asked.ask, said.text);
   if (half) return { kind: "settle", change: half };
   const bare = takeBare(asked, said) ?? choiceSpoken(asked.ask, said, asked.matter.reading)?.effect;

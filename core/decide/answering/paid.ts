@@ -7,9 +7,11 @@ import {
   COSTS_ME,
   FOR_THAT,
   GIVES,
+  IT,
   LETS_GO,
   PAID_THAT,
   TAKES_FOR,
+  TAKES_IT,
   WANTED_FOR,
 } from "../../notes/words/replies.ts";
 
@@ -38,6 +40,20 @@ export function paidTold(text: string): PaidTold | null {
   return { side, isSaid: side !== null || FOR_THAT.test(said), rest };
 }
 
+/** "she loved it, paid the full 75", "he took it for 75", "got 75 for it": money that came in, whatever else is told before it. */
+export function isPaidByOthers(text: string): boolean {
+  const tokens = lexed(text);
+  const at = tokens.findIndex(({ kind }) => kind === "amount");
+  const before = tokens.slice(0, Math.max(0, at));
+  const words = before.flatMap(({ text: word, roles }) => (roles.person ? [SOMEBODY] : word.split(" ")));
+  const byOthers = words.some((word) => OTHERS.has(word));
+  const isTaken = words.some((word, place) => TAKES_IT.has(word) && IT.has(words[place + 1] ?? ""));
+  if (byOthers && isTaken) return true;
+  const isGot = before.length > 0 && before.at(-1)!.text === "got" && tokens[at + 1]?.text === "for";
+  const told = paidTold(text);
+  return isGot || (told ? told.side === "in" : byOthers && sideOf(words, false) === "in");
+}
+
 const SOMEBODY = "they";
 
 /** The words of a token; somebody, whoever it is; null for a word that says something else. */
@@ -60,6 +76,9 @@ function sideOf(words: readonly string[], isPaid: boolean): PaidTold["side"] {
   if (verb === undefined) return null;
   const isTheirs = words.slice(0, at).some((word) => OTHERS.has(word));
   const behind = words.slice(at + 1);
+  // "he gave it to me for 22"
+  if (GIVES.has(verb) && isTheirs && IT.has(behind[0] ?? "") && behind.some((word) => OURS.has(word)))
+    return "out";
   if (GIVES.has(verb)) return isTheirs || behind.some((word) => OURS.has(word)) ? "in" : "out";
   if (TAKES_FOR.has(verb)) return isTheirs ? "out" : "in";
   if (LETS_GO.has(verb)) return isTheirs || behind.some((word) => OURS.has(word)) ? "out" : "in";

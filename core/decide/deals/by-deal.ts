@@ -126,7 +126,17 @@ function piecesOf(dealt: Dealt, { books, talk }: Omit<Desk, "confirmed">): numbe
     if (theirs.length > 0) return theirs.map(({ number }) => number);
   }
   // Of several spoken of together only they all are told by such a word.
-  return spoken.length === 1 ? [...spoken] : [];
+  if (spoken.length > 0 && !talk?.awaited?.length) return spoken.length === 1 ? [...spoken] : [];
+  return askedFor(dealt, books);
+}
+
+/** "she paid the full 75" with nothing spoken of before: the only piece that is listed at that. */
+function askedFor({ sums }: Dealt, books: Books): number[] {
+  const [sum, ...more] = sums;
+  const asked = [...books.pieces.values()].filter(
+    ({ gone, listPrice }) => gone === null && listPrice === sum?.cents,
+  );
+  return sum && more.length === 0 && asked.length === 1 ? [asked[0]!.number] : [];
 }
 
 /** The only other piece, or those of the same name, that are here beside what was spoken of. */

@@ -6,6 +6,8 @@ import { AGAIN, type NumberEffect, OWED } from "./owed.ts";
 import { rowsOf } from "./row.ts";
 import { tableOf } from "./table.ts";
 
+/** The last word on it: "got 210", "talked her down to 22". */
+const GOT_TO = "got|took|accepted|talked|knocked|haggled|beat him|her|them|it? down? to?";
 const WANTED = "asked|asking|wanted|hoping_for|hoped_for|was_asking|holding_out_for";
 
 /** What keeps a part of what a buyer pays. */
@@ -25,8 +27,8 @@ const ROWS = rowsOf<NumberEffect>({
   // What it was before, what was asked, what it is worth.
   "passing: donated 3 chairs worth 60": "<verb> … [worth $]",
   "beside: refunded 15 of the 90": "$ [of <art>? $]",
-  "beside: sold the hutch, asked 250 got 210": `<~sell> … [${WANTED} for|at|was? $ ,|but|and? got|took|accepted] $`,
-  "beside: asked 90 got 75 for the vanity": `[${WANTED}|listed|posted for|at|was? $ ,|but|and? got|took|accepted] $`,
+  "beside: sold the hutch, asked 250 got 210": `<~sell> … [${WANTED} for|at|was? $ ,|but|and? ${GOT_TO}] $`,
+  "beside: asked 90 got 75 for the vanity": `[${WANTED}|listed|posted for|at|was? $ ,|but|and? ${GOT_TO}] $`,
   "beside: listed 120 sold 100 desk": `[${WANTED}|listed|posted for|at|was? $] ,|but|and? sold|went for? $`,
   "beside: wanted 100 for the desk, got 85, sold": `[${WANTED} $] for <art>? <piece> ,|but|and? got|took|accepted $`,
   "beside: seller wanted 80 for the highboy, got it for 55":

@@ -29,6 +29,8 @@ const OF_OTHERS = rowsOf<TurnEffect>({
     "[their|his|her|neighbors|somebodys|someones|his_own|friends] <piece> <sell>",
   "word: looked at a hutch and bought it for 75":
     "[saw|spotted|noticed|eyed|looked_at|stopped_to_look_at|went_to_look_at|went_to_see|came_to_look_at|went_and_looked_at] <art>? <trait>|<opinion>|<new>* <piece> and|then|so|, … <~buy>|ended_up|wound_up|paid|took_it|paying",
+  "word: found a trunk at a church sale, they only wanted 12 for it":
+    "<buy> … <piece> … [,|and|-|.|;* he|she|they|guy|lady|seller|the* only|just wanted|asked|was_asking|were_asking] $",
   "word: haggled the trunk down to 30 and bought it":
     "[talked|haggled|knocked|negotiated|bargained] <art>? <piece> down_to|down $ and|,|so* i|we|finally? bought|grabbed|got|picked_up|snagged|purchased it|them|that",
   "word: got the buffet down to 50 and bought it":
@@ -41,6 +43,7 @@ const OF_OTHERS = rowsOf<TurnEffect>({
     "[saw|seen|spotted|noticed|eyeing|eyed|looked_at|looking_at|passed_on|passed_up <art>? <piece>] !!after_all",
   "offer: talked desk down to 40":
     "[talked|talk|got|negotiated|haggled|bargained <art>? <piece>|him|her|them|guy|seller|it down]",
+  "offer: got her to 22": "[got|talked|haggled|knocked him|her|them to] $ ;",
   "intention: keeping desk for now":
     "<retire> … [for_now|for_a_while|awhile|a_while|until|till|til|a_bit <day>?]",
   // Money of one of ours, and not the shop's.

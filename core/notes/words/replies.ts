@@ -49,6 +49,10 @@ export const GIVES = wordSet("paid pay pd payed gave give handed slipped forked 
 /** It is taken: "she took 20 for it", "took 90". */
 export const TAKES_FOR = wordSet("took accepted");
 
+/** What a buyer does with "it": "she took it for 75". */
+export const TAKES_IT = wordSet("took bought grabbed snagged got takes buys");
+export const IT = wordSet("it them both all");
+
 /** A piece is let go for it: "they let me have it for 5", "let it go for 90". */
 export const LETS_GO = wordSet("let");
 
