@@ -1,10 +1,10 @@
-import { addDays } from "../../calendar.ts";
+import { addDays, weekdayOf } from "../../calendar.ts";
 import type { Clause, Tok } from "../clause.ts";
 import { claim, firstFree, placeAfter } from "../clause.ts";
 import { comingDay } from "../quantities/days.ts";
 import { LABOR_NAMES } from "../words/labors.ts";
 import { EACH_WORDS } from "../words/numbers.ts";
-import { BEFORE_PICKUP_DAY, PICKUP, UNTIL } from "../words/times.ts";
+import { BEFORE_PICKUP_DAY, BETWEEN_DAYS, PICKUP, UNTIL } from "../words/times.ts";
 import type { Fill, Filled } from "./filled.ts";
 import { trouble } from "./filled.ts";
 import { pieceCount } from "./money.ts";
@@ -25,13 +25,33 @@ export const until: Fill = (clause) => {
     );
   });
   if (at < 0) return span(clause) ?? pickupDay(clause);
-  const token = tokens[at + 1]!;
-  claim(tokens[at]!, token);
+  // "till payday on the 1st"
+  const paid = tokens[at + 1]!.text === "payday" ? placeAfter(tokens, at + 2, BEFORE_PICKUP_DAY) : -1;
+  const from = tokens[paid]?.kind === "day" ? paid : at + 1;
+  const token = tokens[from]!;
+  claim(tokens[at]!, tokens[at + 1]!, token);
   if (token.kind === "amount" || token.roles.vagueTime) return trouble("vagueTime");
-  if (token.kind !== "day") return { value: clause.today };
-  const day = comingDay(token.said!, clause.today);
-  return day ? { value: day } : trouble("unrealDay");
+  return token.kind === "day" ? dayToCome(clause, from) : { value: clause.today };
 };
+
+/** The day to come at a place; "friday the 4th", "fri dec 4": a weekday and a date are one day where they agree. */
+function dayToCome({ tokens, today }: Clause, at: number): Filled {
+  const said = tokens[at]!.said!;
+  const next = tokens[placeAfter(tokens, at + 1, BETWEEN_DAYS)];
+  const other = next?.kind === "day" && !next.claimed ? next : undefined;
+  const isPair = other !== undefined && (said.form === "weekday") !== (other.said!.form === "weekday");
+  if (!isPair) {
+    const day = comingDay(said, today);
+    return day ? { value: day } : trouble("unrealDay");
+  }
+  claim(other);
+  const [weekday, dated] = said.form === "weekday" ? [said, other.said!] : [other.said!, said];
+  const day = comingDay(dated, today);
+  if (!day) return trouble("unrealDay");
+  return weekday.form === "weekday" && weekdayOf(day) === weekday.weekday
+    ? { value: day }
+    : trouble("whichDay");
+}
 
 function isMoment(token: Tok): boolean {
   return /^(?:tonight|this evening|this afternoon|noon|today)$/.test(token.text);
@@ -53,8 +73,7 @@ function pickupDay(clause: Clause): Filled {
   if (at < 0) return null;
   const token = dayAfter(at)!;
   claim(clause.tokens[at]!, token);
-  const day = comingDay(token.said!, clause.today);
-  return day ? { value: day } : trouble("unrealDay");
+  return dayToCome(clause, tokens.indexOf(token));
 }
 
 export const minutes: Fill = (clause) => {

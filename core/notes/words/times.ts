@@ -16,6 +16,9 @@ export const PICKUP = wordSet(
     "picks picking gets getting takes taking grabs grabbing fetches collects",
 );
 
+/** Between a weekday and its date: "friday, the 4th". */
+export const BETWEEN_DAYS = wordSet(", the on");
+
 /** Between that and its day. */
 export const BEFORE_PICKUP_DAY = wordSet("back on for it them up this again");
 
