@@ -48,6 +48,8 @@ const ROWS = rowsOf<AsideEffect>({
     "[because|bc|cuz|cause|coz|since|so_that|due_to|thanks_to|given_that|seeing_as|considering >] ;",
   "aside: listed it 85 like the one before":
     "$ [,? like|just_like|same_as|as <art>? one|ones|other|others|last|first|previous one|ones|pair? before|last_time|got|did|was|went_for|fetched|sold_for?] ;",
+  "aside: put 75 from the chest on my loan":
+    "$ [from|of|off|out_of <art>? <piece> sale|money|profit|cash|flip?] went|all|straight|right* to|toward|towards|on|onto|into|at|against <art>? <any>? loan|<loan>|debt",
   "aside: refunded 25 on the desk as the leg wobbles": "!well <any> [as !well >] ;",
   "aside: listed the desk 120 with much nicer photos":
     "[with <art>? much|many|way|some|a_few|lots_of? better|nicer|new|good|great|fresh|more photos|photo|pics|pictures|light|lighting]",

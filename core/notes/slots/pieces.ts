@@ -5,7 +5,16 @@ import { unlistedMention } from "../mentions/mentions.ts";
 import type { Mention } from "../reading.ts";
 import { MONTHS } from "../words/calendar.ts";
 import { WHOM } from "../words/names.ts";
-import { ALL_OF_THEM, PLAIN_NOUNS, PURPOSES, SEVERAL, THE_SAME, THEM, WITH_PARTS } from "../words/pieces.ts";
+import {
+  ALL_OF_THEM,
+  HOW_MUCH,
+  PLAIN_NOUNS,
+  PURPOSES,
+  SEVERAL,
+  THE_SAME,
+  THEM,
+  WITH_PARTS,
+} from "../words/pieces.ts";
 import type { Fill, Filled } from "./filled.ts";
 import { trouble } from "./filled.ts";
 import { afterArticles, beforeArticles } from "./names.ts";
@@ -108,8 +117,9 @@ function namedAfterFor(clause: Clause): Filled {
     const start = afterArticles(tokens, at + 1);
     let end = start;
     while (tokens[end]?.unknown && isUnlistedNoun(tokens[end]!) && !PURPOSES.has(tokens[end]!.text)) end += 1;
-    // "storage 60 for may": what it pays for, and no piece.
-    if (MONTHS[tokens[start]?.text ?? ""] !== undefined) {
+    // "storage 60 for may", "paint 34 for a quart": what it pays for, and no piece.
+    const paysFor = tokens[start]?.text ?? "";
+    if (MONTHS[paysFor] !== undefined || HOW_MUCH.has(paysFor)) {
       claim(tokens[at]!, tokens[start]!);
       continue;
     }

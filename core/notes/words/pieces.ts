@@ -77,6 +77,9 @@ export const ALL_OF_THEM: ReadonlySet<string> = new Set([...SEVERAL, "they", "th
 /** The pieces spoken of. */
 export const THEM = wordSet("it them those these");
 
+/** How much of a thing was paid for: "34 for a quart". */
+export const HOW_MUCH = wordSet("quart pint gallon liter litre tin can pack packet bottle tube jar roll");
+
 /** What money and miles go to beside pieces: no piece is looked for behind these. */
 export const PURPOSES = wordSet(
   "house home kitchen bathroom bedroom living room garage basement attic yard porch barn workshop trip trips delivery deliveries pickup pickups drive haul hauling move moving weekend week month year day work job jobs project projects business booth stall market truck van car trailer stock inventory practice everyone everything everybody all fun lunch dinner breakfast coffee gas parking supplies tools stuff things listing listings ad ads photos pictures storage clean cleaning cleanup later now today tomorrow tax taxes",
