@@ -193,7 +193,7 @@ export const buy = defineVerb({
       },
       {
         say: phrases(
-          "managed_to_get managed_to_snag managed_to_buy managed_to_grab managed_to_pick_up managed_to_score managed_to_find manage_to_get manage_to_snag manage_to_buy",
+          "adopted procured sprang_for pounced_on got_my_hands_on couldnt_resist splurged_on treated_myself_to managed_to_get managed_to_snag managed_to_buy managed_to_grab managed_to_pick_up managed_to_score managed_to_find manage_to_get manage_to_snag manage_to_buy",
         ),
         with: ["piece", "number"],
         without: ["supplyFirst"],

@@ -51,7 +51,9 @@ export const drive = defineVerb({
         without: ["number"],
       },
       {
-        say: ["driven", "were driven", "clocked", "racked up"],
+        say: phrases(
+          "driven were_driven clocked racked_up logged burned motored trekked cruised schlepped tooled_around",
+        ),
         with: ["miles"],
         without: ["number"],
         light: true,

@@ -43,7 +43,7 @@ export const finish = defineVerb({
       },
       {
         say: phrases(
-          "knocked_out polished_off buttoned_up done_and_dusted nothing_left_to_do_on nothing_more_to_do_on put_a_bow_on called_it_done_on put_the_finishing_touches_on put_finishing_touches_on finishing_touches_on calling_…_done called_it_done called_it_finished called_them_done declaring_…_done declared_…_done calling_…_finished pronounced_…_done considering_…_done calling_it_done_on calling_it_good_on called_it_good_on calling_it_quits_on thats_a_wrap put_a_fork_in thats_it_for that_does_it_for thats_a_wrap_on put_a_wrap_on a_wrap_on thats_all_for is_wrapped_up is_all_wrapped_up all_wrapped_up stick_a_fork_in through_with",
+          "knocked_out banged_out cranked_out polished_off buttoned_up closed_out signed_off_on crossed_off checked_off ticked_off tied_a_bow_on put_to_bed put_…_to_bed sewed_up licked nailed_it_on done_and_dusted nothing_left_to_do_on nothing_more_to_do_on put_a_bow_on called_it_done_on put_the_finishing_touches_on put_finishing_touches_on finishing_touches_on calling_…_done called_it_done called_it_finished called_them_done declaring_…_done declared_…_done calling_…_finished pronounced_…_done considering_…_done calling_it_done_on calling_it_good_on called_it_good_on calling_it_quits_on thats_a_wrap put_a_fork_in thats_it_for that_does_it_for thats_a_wrap_on put_a_wrap_on a_wrap_on thats_all_for is_wrapped_up is_all_wrapped_up all_wrapped_up stick_a_fork_in through_with",
         ),
         with: ["piece"],
         without: ["labor", "duration", "number"],

@@ -155,7 +155,13 @@ export const reprice = defineVerb({
         with: ["piece"],
         without: ["duration", "supply"],
       },
-      { say: ["cutting … by", "cutting … to"], with: ["piece"], without: ["duration", "supply"] },
+      {
+        say: phrases(
+          "cutting_…_by cutting_…_to knocked_…_to nudged_…_to trimmed_…_to shaved_…_to chopped_…_to jacked_…_to jacked_…_up_to brought_down_…_to knocked_down_…_to took_down_…_to",
+        ),
+        with: ["piece"],
+        without: ["duration", "supply"],
+      },
       { say: phrases("raised raise upped bumped bumped_up increased marked_up marked_…_up") },
       {
         say: phrases("changed change changed_price changed_the_price new_price price_change set_price"),

@@ -154,7 +154,7 @@ export const retire = defineVerb({
       {
         say: [
           ...phrases(
-            "donated donating donate gave_away gave_…_away giving_away giving_…_away gifted gave_…_to giving_…_to gave_…_free gave_…_for_free took_…_no_charge took_…_for_free took_…_for_nothing gave_…_for_nothing gave_…_as_freebie gave_…_as_a_freebie let_…_have dropped_…_off_at given_to was_given_to given_away given_…_to put_…_free_sign set_…_free_sign put_…_out_free",
+            "donated donating donate rehomed handed_down passed_down passed_along gave_away gave_…_away giving_away giving_…_away gifted gave_…_to giving_…_to gave_…_free gave_…_for_free took_…_no_charge took_…_for_free took_…_for_nothing gave_…_for_nothing gave_…_as_freebie gave_…_as_a_freebie let_…_have dropped_…_off_at given_to was_given_to given_away given_…_to put_…_free_sign set_…_free_sign put_…_out_free",
           ),
           ...WENT_TO_CHARITY,
           "dropped … donation center",
@@ -179,7 +179,7 @@ export const retire = defineVerb({
           ),
           ...TOSSED,
           ...phrases(
-            "burned chucked binned pitched parted_out broke_up broke_down_…_for_lumber broke_down_…_for_wood broke_down_…_for_firewood cut_up_…_for_firewood chopped_up_…_for_firewood chopped_…_up_for_firewood cut_…_up_for_firewood",
+            "burned flung_out flung_away had_it_hauled_off had_it_hauled_away had_them_hauled_off had_it_carted_off chucked binned pitched parted_out broke_up broke_down_…_for_lumber broke_down_…_for_wood broke_down_…_for_firewood cut_up_…_for_firewood chopped_up_…_for_firewood chopped_…_up_for_firewood cut_…_up_for_firewood",
           ),
           ...LOST,
         ],

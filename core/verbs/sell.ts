@@ -132,7 +132,7 @@ export const sell = defineVerb({
       },
       {
         say: phrases(
-          "went_for gone_for is_gone_for let_go_of_…_for let_…_go_for unloaded offloaded flogged flog shifted got_shot_of got_shut_of got_shed_of turned_loose_of hawked palmed_off palmed_…_off fobbed_…_off flogged_off moved_on_…_for sold_on unburdened_myself_of moved_…_for sold_off went_together_for",
+          "went_for gone_for is_gone_for let_go_of_…_for let_…_go_for unloaded offloaded flogged flog shifted got_shot_of got_shut_of got_shed_of turned_loose_of hawked rehomed_…_for rehomed cashed_out said_goodbye_to said_good_bye_to waved_goodbye_to said_bye_to said_farewell_to bid_farewell_to bid_goodbye_to sent_off palmed_off palmed_…_off fobbed_…_off flogged_off moved_on_…_for sold_on unburdened_myself_of moved_…_for sold_off went_together_for",
         ),
         with: ["number"],
       },

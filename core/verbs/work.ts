@@ -61,7 +61,7 @@ export const work = defineVerb({
       },
       {
         say: phrases(
-          "killed blew wasted sank sunk invested clocked racked_up ground_out squeezed_in snuck_in got_in managed banged_out knocked_out",
+          "killed blew wasted sank sunk invested clocked racked_up ground_out squeezed_in snuck_in got_in managed banged_out knocked_out cranked_out plugged_away chipped_away toiled slaved slogged grinded tinkered puttered pottered fiddled futzed fussed sweated devoted dedicated carved_out poured eked_out whiled_away",
         ),
         with: ["duration"],
         without: ["number", "miles"],

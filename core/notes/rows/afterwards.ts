@@ -152,7 +152,8 @@ export const AFTERWARDS = rowsOf<TurnEffect>({
   "doubt: 2h till desk is dry":
     "<time> [till|until|til|before|away|late|early|from_now|remaining|more_to_go]",
   "doubt: dresser total 5h": "[total <time>]",
-  "word: put 2h in on the desk": "put|spent|logged <time> [in_on] <art>? <piece>",
+  "word: put 2h in on the desk":
+    "put|spent|logged|squeezed|snuck|sneaked|fit|crammed|managed|snatched|stole <time> [in_on] <art>? <piece>",
   "doubt: dresser 5h all in": "<time> [all_in|in_total|total|in_all|altogether|in_on|to_go|to_date|left]",
   "doubt: me and dad sanded dresser 2h": "^ [me|myself|i and|& <kin>|<word>] <labor>",
   // Bought for a piece, or with it.

@@ -15,6 +15,10 @@ export const DOINGS = rowsOf<ChatterEffect>({
   "chat: hey bot, sold the crib 40":
     "^ [hey|hi|hello|hiya|howdy|yo|ok|okay|morning|evening|good_morning|good_evening|dear|thanks|thank_you my|little|dear|sweet? bought|bot|you|ledger|robot again|there?] ,|.|!|;|-|:",
   // The end of the day's work, and of none on anything that is named.
+  "chat: 35 min on the crib while the kids watched a movie":
+    "[while|whilst|as <art>? <kin>|kids|kid|boys|girls|baby|babies|twins|toddler|toddlers|little_one|little_ones|hubby|dog|dogs|cat|cats|grandkids|grandbaby|rain|snow|storm|wash|laundry|roast|soup|bread|cookies|dinner|lunch >] ;",
+  "chat: zero done today, sold the crib 40":
+    "^ [zero|nothing|nada|zilch|zip|no_work|not_much|not_a_lot|nothing_much got|gets|is|was? done|accomplished|happened|happening today|tonight|this_week|all_day|yet|here|again*] ,|.|;|!",
   "chat: sold the crib 40, done for today":
     ",|.|!|-|and|; [ok|okay|bedtime|im|we|were|all|so|and|that|its|it|thats|is* done|finished|spent|toast for today|tonight|the_day|the_night|the_evening|the_week|the_weekend|now?] ;",
   "chat: bedtime, done for today":
@@ -41,6 +45,16 @@ export const DOINGS = rowsOf<ChatterEffect>({
   "chat: on the way to work i bought a stool 9": `[on the|my|our? way back|home|over|up? to|from|home_from ${PLACES_OF_LIFE}]`,
   "chat: got desk 25 on the way home":
     "[on the|my|our? way home|in|out|back lol|haha|today|tonight|again|though|tho?] ;",
+  "chat: sold the crib 40 on the way home from the eye doctor":
+    "[on the|my|our? way|drive|walk back|home|over from >] ;",
+  "chat: the cat threw up on the drop cloth, sold the crib 40":
+    "^ [<art>? <kin>|cat|dog|puppy|kitten|baby|toddler|kid|kids|son|daughter|boys|girls threw_up|puked|barfed|threw_a_fit|threw_a_tantrum|pooped|peed >] ;",
+  "chat: started the crib with zero enthusiasm":
+    "[and|with* zero|no enthusiasm|energy|patience|motivation|interest|shame|regrets|clue|chill|sleep|coffee|help|fuss|rush|hurry|fanfare|ceremony] ;",
+  "chat: you will not believe it, sold the crib 40":
+    "[you|yall|youll will_not|wont|would_not|wouldnt|never|will_never believe|guess it|this|that|what_happened|how_fast|who] ,|.|!|:|-",
+  "chat: paid 300 to the loan before it burns a hole in my pocket":
+    "[before|so_that? it|they|this burns|burn|burned|burnt a_hole_in|holes_in my|our pocket|pockets] ;",
   "chat: on the way home i bought a stool 9": "[on the|my|our? way home|in|out|over|there] $|<~buy>|;|i|we",
   "chat: gonna be sore tomorrow, sold the crib 40": `^ [i|we|im|ill|well|will|gonna|going_to|were will|am|are|be|going_to|gonna* so|really|pretty|very? ${SORE} tomorrow|tonight|later|for_days|for_a_week|all_week|good|well|night|day|evening|one|like_a_baby|like_a_rock|like_a_log|it|in_the_morning*] ;`,
   "chat: supposed to rain, sold the crib 40": `^ [its|it|forecast|radio|weatherman|news|looks|they? supposed|about|gonna|going|might|may|will|should|could|says|said|calls|calling|like|is|call* to|for|its|gonna* ${WET} >] ;`,
@@ -59,7 +73,7 @@ export const DOINGS = rowsOf<ChatterEffect>({
   "chat: had coffee with my sister, sold the crib 40":
     "^ [i|we|just|<kin>? burned|burnt|spilled|spilt|dropped|skipped|forgot|missed|made|cooked|fixed|ate|had|having|eating|making|cooking my|the|our|some|a|his|her? first|second|big|nice|quick|late|early|hot? dinner|lunch|breakfast|supper|brunch|toast|coffee|tea|cookies|cake|pie|soup|stew|chili|pizza|tacos|sandwich|snack|roast|phone|toe|bus|church|nap|beer|pancakes|waffles|ice_cream with|for|on|over|after|at? <art>|<kin>|<new>|friend|friends|family|neighbor|neighbors* today|tonight|earlier?] ;",
   "chat: dinner burned while i was at it, sold the crib 40":
-    "^ [<art>? dinner|lunch|supper|roast|coffee|toast|pizza|breakfast|cake|chicken|chili|soup|bread is|was|are|got|went|almost|nearly? burned|burnt|cold|ready|late|delicious|waiting|calling|in_the_oven|on_the_stove|simmering|burning|overcooked|amazing|terrible while|when|as|after? >] ;",
+    "^ [<art>? dinner|lunch|supper|roast|coffee|toast|pizza|breakfast|cake|chicken|chili|soup|bread is|was|are|got|went|almost|nearly? burned|burnt|cold|ready|late|delicious|waiting|calling|in_the_oven|on_the_stove|simmering|burning|overcooked|amazing|terrible ,? while|when|as|after|typical|again|figures|naturally|of_course? >] ;",
   "chat: gas gets worse all the time, 47 today":
     "gas|diesel|lumber|parking|paint|wood|fabric [prices? is|are|gets|keeps|keep just? getting_worse|worse|insane|crazy|nuts|unreal|brutal|out_of_control|bonkers|ridiculous|a_racket|robbery|highway_robbery|too_much all_the_time|every_day|every_week|lately|these_days?]",
   // What is said of the deal, the weather of the day and the drying paint.

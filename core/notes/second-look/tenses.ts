@@ -14,6 +14,7 @@ import {
   NO_PAST,
   OTHERS,
   PAST_OF,
+  PAST_OF_PERFECT,
   PASTS,
   TO_US,
   WAS_BARE,
@@ -147,7 +148,7 @@ function changesOf(words: readonly Word[]): { changes: Change[]; isSure: boolean
       continue;
     }
     if (past === undefined) {
-      isSaid ||= PASTS.has(word.norm);
+      isSaid ||= PASTS.has(word.norm) || PAST_OF_PERFECT.has(word.norm);
       continue;
     }
     if (COMES_AND.has(word.norm) && words.slice(at + 1, at + 3).some(({ norm }) => WEEKDAYS.has(norm)))
@@ -177,12 +178,17 @@ function isOnSomeDay(words: readonly Word[], at: number): boolean {
   return words.slice(at, end < 0 ? words.length : end).some(({ norm }) => WEEKDAYS.has(norm));
 }
 
-/** "my husband have bought", "she done bought": the helping verb is left out. */
+/** "my husband have bought", "she done bought", "dana has taken": the helping verb is left out. */
 function helpedPasts(words: readonly Word[], changes: readonly Change[]): Change[] {
   return words.flatMap(({ norm }, at) => {
-    const isHelping = HAS.has(norm) && isLetters(words[at + 1]) && PASTS.has(words[at + 1]!.norm);
-    const isTaken = changes.some((change) => change.at === at);
-    return isHelping && !isTaken && isSomebody(words, at - 1) ? [{ at, text: "" }] : [];
+    const next = words[at + 1];
+    if (!HAS.has(norm) || !isLetters(next)) return [];
+    const perfect = PAST_OF_PERFECT.get(next.norm);
+    if (perfect === undefined && !PASTS.has(next.norm)) return [];
+    if (changes.some((change) => change.at === at)) return [];
+    if (perfect === undefined && !isSomebody(words, at - 1)) return [];
+    const left = { at, text: "" };
+    return perfect === undefined ? [left] : [left, { at: at + 1, text: perfect }];
   });
 }
 

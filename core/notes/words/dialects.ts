@@ -30,9 +30,17 @@ export const MADE_AN_AD: readonly string[] = ["stuck", "popped", "put", "whacked
 export const PUT: readonly string[] = ["put", ...FLUNG];
 
 export const ON_NET: readonly string[] = [
-  ...["internet", "net", "web", "line", "classifieds"].flatMap((where) =>
-    ["on", "in", "to", "at"].flatMap((to) => [`${to} ${where}`, `${to} the ${where}`]),
-  ),
+  ...[
+    "internet",
+    "net",
+    "web",
+    "line",
+    "classifieds",
+    "paper",
+    "newspaper",
+    "bulletin board",
+    "notice board",
+  ].flatMap((where) => ["on", "in", "to", "at"].flatMap((to) => [`${to} ${where}`, `${to} the ${where}`])),
   ...["market", "site", "board", "app", "page"].flatMap((where) => [`on ${where}`, `on the ${where}`]),
   ...["for sale", "for sale at", "for sale for"],
 ];

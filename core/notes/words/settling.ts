@@ -39,7 +39,7 @@ const SAYS: Readonly<Partial<Record<Says, ReadonlySet<string>>>> = {
   ),
   more: wordSet("another more additional extra again"),
   fetched: wordSet(
-    "picked picks took takes grabbed loaded hauled fetched home gone left_with carried collected picked_up took_home drove_off hauled_off delivered take scooped snagged nabbed snatched swiped claimed loaded_up carried_off",
+    "picked picks took takes taken grabbed loaded hauled fetched home gone left_with carried collected picked_up took_home drove_off hauled_off delivered take scooped snagged nabbed snatched swiped claimed loaded_up carried_off",
   ),
   from: wordSet("from with"),
   down: wordSet("put down put_down deposited added adds adding"),

@@ -84,6 +84,13 @@ export const PASTS: ReadonlySet<string> = new Set([
   ...Object.values(IRREGULAR),
 ]);
 
+/** What stands behind "has" in place of the past: "she has taken the desk". */
+export const PAST_OF_PERFECT: ReadonlyMap<string, string> = new Map(
+  "taken took,given gave,driven drove,thrown threw,begun began,broken broke,chosen chose,gotten got,written wrote,gone went"
+    .split(",")
+    .map((pair) => pair.split(" ") as [string, string]),
+);
+
 /** What a line says that tells of no past: plans, offers, wishes, questions, denials. */
 export const NO_PAST = wordSet(
   "want wants wanna will would wont wouldnt ill id hell shell well theyll wholl itll itd youll whod hed shed theyd youd charges ima imma can cant could couldnt may " +
@@ -100,7 +107,7 @@ export const WEEKDAYS = wordSet(
 
 /** Beside these a note is whole without a number. */
 export const WITHOUT_NUMBER = wordSet(
-  "rest free nothing keep stay stays give throw donate scrap trash dump finish start begin collect fetch grab",
+  "rest free nothing keep stay stays give throw thrown gone begun broken donate scrap trash dump finish start begin collect fetch grab",
 );
 
 /** They stand between who does something and what is done. */

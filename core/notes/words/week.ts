@@ -25,7 +25,7 @@ teeball teed trampoline umpires volleyed zumba
 /** Telephones, screens, games. */
 const SCREENS = `
 antivirus arcades beeper bingos blackjack blogger bluetooth bunco canasta captcha chatbot clickbait cosplay
-cribbage dialup doomscroll doomscrolled doomscrolling emoji emojis euchre fandom fanfic faxes firewall
+cribbage crime dialup doomscroll doomscrolled doomscrolling emoji emojis euchre fandom fanfic faxes firewall
 flipphone gif gifs glitched glitching glitchy groupchat groupchats hashtag hashtags hotspot influencer
 influencers infomercial infomercials kdrama kdramas lagging laggy livestream livestreaming livestreams login
 logins malware manga mixtape mixtapes nonogram notifications pager passcode pinochle popup popups reboot
@@ -131,13 +131,14 @@ airports alcove alleyway alleyways attics backroad backyards bagboy balconies ba
 busstop busstops byway byways cabbie carpark carparks cemeteries checkout checkouts club cobblers coffeeshop
 commuter commuters conveniencestore cornerstore corridors craftroom crawlspace creekside crematorium
 culdesac decks dentists dirtroad distillery doorsteps drawbridge drivethru driveways drycleaner drycleaners
-drycleaning ensuite fishmonger fishmongers foodcourt foodtruck funerals galleries gameroom garagedoor
+drycleaning ensuite feed fishmonger fishmongers foodcourt foodtruck funerals galleries gameroom garagedoor
 gasstation gasstations graveyards greengrocer grocer grocers guestroom jailhouse lakefront lakehouse
 limousine lobbies loo mancave mortuary mudroom multiplex nook nooks observatory parkinggarage parkinglot
 parkinglots patios patisserie pavements pergola pergolas planetarium portapotty redeye restarea reststop
 rideshare rideshares riverbank riverbanks rollercoaster rollercoasters roundabouts salon salons selfcheckout
-sewingroom sideyard spareroom splashpad splashpads staircases streetcars sunporch taproom tearoom tearooms
-teashop trolleys truckstop truckstops tsa veranda verandah vestibule waterpark waterparks wineries zoos
+sewingroom sideyard spareroom splashpad splashpads staircases store stores streetcars sunporch taproom
+tearoom tearooms teashop trolleys truckstop truckstops tsa veranda verandah vestibule waterpark waterparks
+wineries zoos
 `;
 
 /** Weather, sky and hours. */
@@ -152,9 +153,9 @@ whiteout
 /** Assent, greetings, how one calls people. */
 const SAID = `
 abracadabra afaik affirmative amigos brah brb chica chillaxing chillin compadre deadass dearie deary dokie
-dudette eureka flex flexing girlie girlies goated gotcha gotchu heehee homies humbug hunny laddie lulz luv
-matey mhm nocap okeydoke okeydokie oofda pardner presto psh pshaw rah rightio righto righty sighs simp
-sugarplum sweetcheeks teehee toots ughh uhhuh vibey voila yesiree zap
+donezo dudette eureka flex flexing girlie girlies goated gotcha gotchu heehee homies humbug hunny laddie
+lulz luv matey mhm nocap okeydoke okeydokie oofda pardner presto psh pshaw rah rightio righto righty sighs
+simp sugarplum sweetcheeks teehee toots ughh uhhuh vibey voila yesiree zap
 `;
 
 /** How tired one is. */
