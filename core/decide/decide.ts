@@ -49,7 +49,7 @@ import {
   withAllOfIt,
   withAskingPrice,
 } from "./talk/unnamed.ts";
-import { isDeposit, isNewPrice, isNewWork } from "./unclear/fitting-sums.ts";
+import { isDeposit, isNewPrice, isNewWork, withNewPart } from "./unclear/fitting-sums.ts";
 import { goneOn, pricedInOrder, withFinish } from "./unclear/going-on.ts";
 import { byTheSame, householdQuestion } from "./unclear/household.ts";
 import { besideKnownSums } from "./unclear/known-sums.ts";
@@ -157,8 +157,9 @@ function decideUnclear(reading: Reading, desk: Omit<Desk, "confirmed">): Decisio
   const [dayless, ...dated] = why === whyOf({ kind: "whichDay" }) ? (unclear?.could ?? []) : [];
   if (dayless && decideWhole(dayless, desk).kind !== "refuse")
     return { kind: "ask", ask: askDay(dayless, dated, desk) };
-  const told = why === whyOf({ kind: "net" }) ? overCost(unclear?.could ?? [], desk) : unclear?.could;
-  const could = withItsPart(told ?? [], unclear?.left ?? [], desk);
+  const told = why === whyOf({ kind: "net" }) ? overCost(unclear?.could ?? [], desk) : (unclear?.could ?? []);
+  const isSoFar = why === whyOf({ kind: "so far" });
+  const could = withItsPart(isSoFar ? withNewPart(told, desk, deciding) : told, unclear?.left ?? [], desk);
   const standing = standingOf(could, desk, deciding, unclear?.byBooks);
   if (isDeclined(reading)) return { kind: "refuse", why: whyOf({ kind: "denial" }) };
   const offer = askOfOffer(reading, standing, desk, deciding);

@@ -144,8 +144,8 @@ const isPlain = (token: Tok): boolean =>
 
 const BESIDE_SEVERAL = [HOW_PAID, POINTING, BESIDE_ALL, ALL_OF_THEM];
 
-/** What may hold for several notes; "both were yesterday" may be told of what they did as well. */
-const SHARED: ReadonlySet<keyof MendTo> = new Set(["method", "buyer", "source", "pieces"]);
+/** What may hold for several notes; "both were yesterday" right behind two of a kind. */
+const SHARED: ReadonlySet<keyof MendTo> = new Set(["method", "buyer", "source", "pieces", "date"]);
 
 /** "both of those were cash", "that was all by transfer": the newest notes of a kind, as many as are meant. */
 function alike(text: string, desk: LookingBack): Mend[] | null {
@@ -163,6 +163,8 @@ function alike(text: string, desk: LookingBack): Mend[] | null {
     fact.kind === newest.kind && fact.author === past.person && past.isToday(fact);
   const facts = newestFirst(books, isAlike).slice(0, saysAny(text, BOTH) ? 2 : undefined);
   if (facts.length < 2 || facts.length > NOTES_MAX) return null;
+  const last = newestFirst(books, ({ author }) => author === past.person).slice(0, facts.length);
+  if (field === "date" && !facts.every((fact) => last.includes(fact))) return null;
   const isSo = ({ data }: Fact): boolean =>
     to.method !== undefined && (data as { method?: string }).method === to.method;
   return facts.filter((fact) => !isSo(fact)).map((fact) => mendOf(fact, to, text));

@@ -3,6 +3,7 @@ import { lexed } from "../../notes/lexed.ts";
 import type { Reading, ReadingOf } from "../../notes/reading.ts";
 import { isFor, tellsNoFact } from "../../notes/unclear.ts";
 import {
+  ASKED_ABOUT,
   ASKED_OF,
   BESIDE_SMALL_TALK,
   COUNTED_IN_TALK,
@@ -55,9 +56,12 @@ export function isRemark(text: string, readings: readonly Reading[]): boolean {
   return tokens.length > 1 && tokens.length <= REMARK_MAX && tokens.every(isSaid) && tokens.some(isFelt);
 }
 
-/** A sentence about the weather or the day: no amount and nothing of the trade, so there is nothing to record. */
+/** A sentence about the weather or the day, or that "two people asked about it": no amount and nothing of the trade, so there is nothing to record. */
 export function isNothing(reading: Reading): boolean {
-  return isFor(reading, "unknown") && saysNothing(reading) && !lexed(reading.text).some(isMoney);
+  const isAskedOf = isFor(reading, "offer") && ASKED_ABOUT.test(reading.text);
+  return (
+    (isFor(reading, "unknown") || isAskedOf) && saysNothing(reading) && !lexed(reading.text).some(isMoney)
+  );
 }
 
 /** It could be nothing, and no word of it is left over. */
@@ -65,8 +69,9 @@ const saysNothing = (reading: Reading): reading is ReadingOf<"unclear"> =>
   reading.kind === "unclear" && !reading.could && !reading.left;
 
 /** What the number before one of these counts is no money: "95 degrees", "2 flights of stairs". */
-const isMoney = ({ kind, text }: Tok, at: number, tokens: readonly Tok[]): boolean =>
-  kind === "amount" && !(/^\d+$/.test(text) && COUNTED_IN_TALK.has(tokens[at + 1]?.text ?? ""));
+const isMoney = ({ kind, text, amount }: Tok, at: number, tokens: readonly Tok[]): boolean =>
+  kind === "amount" &&
+  !(/^\w+$/.test(text) && !amount!.money && COUNTED_IN_TALK.has(tokens[at + 1]?.text ?? ""));
 
 /** What a message says that it understood as no fact ("not selling it for that"); null where it may tell one. */
 export function whyNoFact(readings: readonly Reading[]): string | null {

@@ -2,6 +2,7 @@ import type { Reading, ReadingOf } from "../../notes/reading.ts";
 import { whyOf } from "../../notes/unclear.ts";
 import type { Desk } from "../decision.ts";
 import { recordedPieces } from "../decision.ts";
+import { talkedOf } from "../talk/talk.ts";
 import type { Deciding } from "./whole.ts";
 
 /* Where a number fits only one of the things that it may be, by what its pieces are listed at and what they took. */
@@ -29,10 +30,14 @@ export function isDeposit(reading: Reading, desk: Omit<Desk, "confirmed">, decid
   return of.pieces.every((piece) => piece !== undefined && piece.listed !== null);
 }
 
-/** "price drop on the hutch 199" of one at 220: what it costs now, and no 199 off it. */
+/** What is this part of a price at the most is taken off it: nobody asks so little all at once. */
+const CUT_ONLY = 0.1;
+
+/** "price drop on the hutch 199" of one at 220: what it costs now, and no 199 off it; "desk down 10 too" of one at 140: so much off. */
 export function isNewPrice(reading: Reading, desk: Omit<Desk, "confirmed">, deciding: Deciding): boolean {
-  if (reading.kind !== "reprice" || reading.price === undefined) return false;
+  if (reading.kind !== "reprice") return false;
   const of = recordedOf(reading, desk, deciding);
+  if (reading.cut !== undefined) return of !== null && reading.cut <= of.asked * CUT_ONLY;
   return of !== null && of.amount < of.asked && of.amount > of.asked * CUT_MAX;
 }
 
@@ -45,4 +50,21 @@ export function isNewWork(
 ): boolean {
   if (why !== whyOf({ kind: "so far" })) return true;
   return recordedOf(first, desk, deciding)?.pieces.every((piece) => !piece?.minutes) === true;
+}
+
+/** "2 hrs altogether" of what an hour was noted on: an hour more, or two. */
+export function withNewPart(
+  could: readonly Reading[],
+  desk: Omit<Desk, "confirmed">,
+  deciding: Deciding,
+): readonly Reading[] {
+  return could.flatMap((reading) => {
+    const pieces =
+      reading.kind === "work" ? recordedOf(talkedOf(reading, desk, deciding), desk, deciding)?.pieces : null;
+    const before = pieces?.reduce((sum, piece) => sum + (piece?.minutes ?? 0), 0) ?? 0;
+    const all = reading.kind === "work" ? (reading.minutes ?? 0) : 0;
+    return before > 0 && all > before
+      ? [{ ...reading, minutes: all - before } as Reading, reading]
+      : [reading];
+  });
 }

@@ -36,7 +36,7 @@ const WHYS: Readonly<Partial<Record<Reading["kind"], "newOrOld" | "loanOrCost">>
 /** The note with the other thing that the books make of it; null where they make nothing else of it. */
 export function orBefore(reading: Reading, desk: Omit<Desk, "confirmed">): Reading | null {
   if (reading.asNew) return null;
-  const told = toldBefore(reading, desk);
+  const told = feeOfSale(reading, desk) ?? toldBefore(reading, desk);
   if (told) return told;
   const several = withItsPart(reading, desk) ?? tooLittleForBoth(reading, desk);
   if (several) {
@@ -53,6 +53,22 @@ export function orBefore(reading: Reading, desk: Omit<Desk, "confirmed">): Readi
   const asNew: Reading = { ...reading, asNew: true };
   if (before === reading) return eitherOf([asNew], reading, "toldAgain");
   return eitherOf([before, asNew], reading, WHYS[before.kind] ?? "anotherPerson");
+}
+
+/** Of a price, no fee is more. */
+const FEE_MOST = 0.3;
+
+/** "fee 4.35", "card, fee 4.35" right behind a sale without a fee: what that cost. */
+function feeOfSale(reading: Reading, { past }: Omit<Desk, "confirmed">): Reading | null {
+  if (reading.kind !== "spend" || reading.category !== "fees" || reading.pieces || reading.date) return null;
+  const { what = "", amount: fee = 0, method, text, line } = reading;
+  // "had a 5 fee at the flea market gate" is of no sale.
+  const isAlone = /^(?:card |sale |selling )?fees?$/.test(what) && !/\b(?:at|for|from|to|gate)\b/i.test(text);
+  const sale = isAlone ? past?.before() : undefined;
+  if (sale?.kind !== "sell" || sale.data.fee || sale.root !== past!.touched()) return null;
+  if (fee > (sale.amount ?? 0) * FEE_MOST) return null;
+  const to = { fee, ...(method ? { method } : {}) };
+  return { kind: "mend", of: { fact: sale.id }, to, text, line };
 }
 
 /** "oh the paint was 16": a thing that both know. */

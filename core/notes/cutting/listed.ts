@@ -6,7 +6,7 @@ import { meaning } from "../rows/joined.ts";
 import { centsIn } from "../slots/money.ts";
 import { ARTICLES } from "../words/filler.ts";
 import { HEADING_VERBS } from "../words/headings.ts";
-import { AND, BEFORE_EACH, BEFORE_ROW, BEHIND_ROW } from "../words/links.ts";
+import { AND, BEFORE_EACH, BEFORE_ROW, BEHIND_ROW, IS } from "../words/links.ts";
 import { isAmount, isSupply } from "./shape.ts";
 import { isMeasure, opensThing } from "./things.ts";
 
@@ -108,7 +108,10 @@ function thingsBetween(tokens: readonly Tok[], from: number, to: number): number
     (token) => isJoint(token) || ARTICLES.has(token.text),
   );
   const rest = tokens.slice(things.at(-1)! + 1, to);
-  const others = rest.filter(opensThing);
+  // "rocker and lamp are both up, 75 and 30"
+  const others = rest.filter(
+    (token) => opensThing(token) && (isNamed(token) || countSaid(token) !== things.length),
+  );
   const isOf = isAlike === isSupply && others.length < 2 && others.every(isPiece);
   return (others.length > 0 && !isOf) || rest.filter((token) => headsOf(token).length > 0).length > 1
     ? []
@@ -131,7 +134,10 @@ function inOrder(tokens: readonly Tok[], things: readonly number[], row: readonl
   const by = BEFORE_EACH.has(tokens[end - 1]!.text) ? tokens[end - 1] : undefined;
   if (by) end -= 1;
   while (end > last && tokens[end - 1]!.kind === "mark") end -= 1;
-  const said = tokens.slice(last, end);
+  // Ahead of them "are listed" would ask.
+  const said = tokens
+    .slice(last, end)
+    .filter((token, at) => (!isPiece(token) || isNamed(token)) && !(at === 0 && IS.has(token.text)));
   const priced = tokens.slice(first, last).flatMap((token, at): Tok[] => {
     const place = things.indexOf(first + at);
     const { from, to } = token;

@@ -134,8 +134,19 @@ export const opensThing = (token: Tok): boolean =>
 const isPreposition = (token: Tok | undefined): boolean =>
   token !== undefined && (PREPOSITIONS.has(token.text) || /^(?:the|my|a|an|this|that)$/.test(token.text));
 
-/** "listed the bench at 70 the lamps at 40": behind a number with a preposition of its own a new thing begins. */
+/**
+ * "listed the bench at 70 the lamps at 40": behind a number with a preposition of its own a new thing begins, and in "sold
+ * the bench 70 the lamp 40" with its article.
+ */
 const opensAnother = (part: readonly Tok[], at: number): boolean =>
+  (ARTICLES.has(part[at - 1]?.text ?? "") &&
+    part[at - 2]?.kind === "amount" &&
+    part[at + 1]?.kind === "amount" &&
+    isPiece(part[at]!) &&
+    isPiece(part[at - 3]!)) ||
+  isPricedApart(part, at);
+
+const isPricedApart = (part: readonly Tok[], at: number): boolean =>
   PRICED_BY.has(part[at + 1]?.text ?? "") &&
   part[at + 2]?.kind === "amount" &&
   ARTICLES.has(part[at - 1]?.text ?? "") &&

@@ -211,6 +211,13 @@ function byRow(tokens: readonly Tok[]): NewestMended | null {
     const is = tokens[0]!.each ? null : centsIn(tokens[0]!);
     return is === null || beside.length > 1 ? null : { kind: "fix", amount: is };
   }
+  if (effect === "fee") {
+    const kept = tokens.find(({ kind }) => kind === "amount");
+    const fee = kept?.each ? null : centsIn(kept!);
+    const method = beside.find(({ roles }) => roles.method !== undefined)?.roles.method;
+    const to = { fee: fee!, ...(method === undefined ? {} : { method }) };
+    return fee === null ? null : { kind: "mend", of: { kinds: ["sell"], back: 1 }, to };
+  }
   if (effect === "agreed") {
     const [now] = tokens.filter(({ kind }) => kind === "amount");
     const agreed = now && !now.each && beside.length === 0 ? centsIn(now) : null;

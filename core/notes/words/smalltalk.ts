@@ -49,7 +49,11 @@ export const GREETINGS: ReadonlyMap<string, string> = new Map([
 
 /** What is counted where nothing of the trade is told. */
 export const COUNTED_IN_TALK: ReadonlySet<string> = new Set(
-  "degrees degree f lbs lb pounds pound flights flight stairs steps floors people folks guys kids views likes messages texts calls years yrs weeks days hours minutes blocks stores trips times am pm o'clock to".split(
+  "degrees degree f lbs lb pounds pound flights flight stairs steps floors people folks guys kids views likes messages texts calls years yrs weeks days hours minutes blocks stores trips times ladies women men others buyers am pm o'clock to".split(
     " ",
   ),
 );
+
+/** Somebody wants to know more, and offers nothing yet: "two people asked about it". */
+export const ASKED_ABOUT =
+  /\b(?:(?:asked|asks|asking|messaged|texted|inquired|enquired|emailed|wrote|called|questions?|curious) (?:me |us )?(?:about|re)|interested in|interest in)\b(?!.*\b(?:would|take|offer|offered|buy|for \d)\b)/i;
