@@ -16,6 +16,7 @@ import {
   isPastBuyer,
   owedCameIn,
   refundedTo,
+  soldFetched,
 } from "./deals/fetched.ts";
 import { withProceeds } from "./deals/proceeds.ts";
 import {
@@ -257,7 +258,11 @@ function meantBy(matter: Matter, desk: Omit<Desk, "confirmed">): Matter {
   const { reading } = matter;
   const fetched = fetchedAlone(reading, desk);
   if (fetched) return { ...matter, ...fetched };
-  const settled = backedOutOf(reading, desk) ?? depositBack(reading, desk) ?? paidOf(reading, desk);
+  const settled =
+    soldFetched(reading, desk) ??
+    backedOutOf(reading, desk) ??
+    depositBack(reading, desk) ??
+    paidOf(reading, desk);
   if (settled) return { ...matter, reading: settled };
   const ours = byTheSame(reading, desk);
   if (ours) return { ...matter, reading: talkedOf(ours, desk, deciding) };

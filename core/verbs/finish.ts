@@ -37,7 +37,7 @@ export const finish = defineVerb({
     says: [
       {
         say: phrases(
-          "finished finished_up finish finishing completed complete done_with all_done_with all_done all_finished all_finished_with finished_with wrapped_up wrapped_…_up all_finished_up done_w all_done_w finished_up_with is_all_done are_all_done is_finished are_finished is_complete",
+          "finished finished_up finish finishing completed complete done_with all_done_with all_done all_finished all_finished_with finished_with wrapped_up wrapped_…_up all_finished_up done_w all_done_w finished_up_with is_all_done are_all_done is_finished are_finished is_complete is_now_finished are_now_finished is_now_complete are_now_complete now_finished now_complete",
         ),
         without: ["labor"],
       },

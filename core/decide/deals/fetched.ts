@@ -6,9 +6,10 @@ import type { Cents } from "../../money.ts";
 import type { Mention, Reading, ReadingOf } from "../../notes/reading.ts";
 import { besideName } from "../../notes/settling.ts";
 import { eitherOf } from "../../notes/unclear.ts";
+import { IS_FETCHED } from "../../notes/words/settling.ts";
 import type { Desk } from "../decision.ts";
 import { piecesOf } from "../echo.ts";
-import { held } from "../pieces/fits.ts";
+import { held, here } from "../pieces/fits.ts";
 import { foundBy, matchMention } from "../pieces/match.ts";
 import { byNumbers, mentionsOf } from "../pieces/mentioned.ts";
 import { offeredOther } from "./offered.ts";
@@ -57,6 +58,22 @@ export function fetchedOf(read: Reading, desk: Omit<Desk, "confirmed">): Fetched
     ...(isWhole ? {} : { fetched: true }),
   };
   return { reading: sale, confirmed: isWhole ? ["whole price"] : [] };
+}
+
+/** Of what is asked for it, a piece brings so much at the least and at the most. */
+const PRICE_LEAST = 0.5;
+const PRICE_MOST = 1.25;
+
+/** "the bookcase was collected at noon, 115 in cash" of one that is listed, and held for nobody: it was sold. */
+export function soldFetched(reading: Reading, { books }: Pick<Desk, "books">): Reading | null {
+  if (reading.kind !== "collect" || !reading.pieces || reading.amount === undefined) return null;
+  if (!IS_FETCHED.test(reading.text)) return null;
+  const pieces = (foundBy(reading.pieces, books, here) ?? []).map((number) => books.pieces.get(number)!);
+  const isOffered = pieces.every(({ hold, listed, gone }) => !hold && listed !== null && gone === null);
+  const going = goingPrice(books, pieces);
+  const { kind: _, amount: price, ...rest } = reading;
+  const isPrice = going !== null && price >= going * PRICE_LEAST && price <= going * PRICE_MOST;
+  return pieces.length > 0 && isOffered && isPrice ? { ...rest, kind: "sell", price } : null;
 }
 
 /** The sale of what was fetched, its price still to say. */

@@ -208,7 +208,7 @@ export const ELSEWHERE = rowsOf<TurnEffect>({
   "other: drove 20 miles to church": `!!$ !!<piece> !!${SHOPPING} ${GOES}|<miles> … [to|for|from|at|over_to|and_back_from <art>|my|our|her|his|their|kids|a|${FAMILY}* ${PRIVATE_PLACE} ${FAR}]`,
   "other: drove 20 miles to see mom": `!!$ !!<piece> ${GOES}|had|<miles> … [to see|visit|get|collect|fetch|meet|pick_up|drop_off|check_on my|our|the? ${FAMILY} ${FAR}]`,
   "other: took the kids to their lesson, 7 miles": `!!$ !!<piece> !!${SHOPPING} ${GOES} [my|our|the|all|both* ${FAMILY} along? to|home|around|over|back|from|at? <art>|my|our|their|her|his? <word>? <word>? ${FAR}] <miles>|to|home|around|over|back|from|;`,
-  "other: picked up the kids, 12 miles": `!!$ !!<piece> ^ i|we|just|had_to|to* [picked|picked_up|dropped|dropped_off|got|fetched|collected|ran|took|brought|pick|pick_up|drop_off my|our|the|all|both|a* ${FAMILY}|<person>|<theirs>|him|her|them up|off?] … ,|-|.? <miles>`,
+  "other: picked up the kids, 12 miles": `!!$ !!<piece> ^ i|we|just|had_to|to* [picked|picked_up|dropped|dropped_off|got|fetched|collected|ran|took|brought|pick|pick_up|drop_off my|our|the|all|both|a* ${FAMILY}|<person>|<theirs>|him|her up|off?] … ,|-|.? <miles>`,
   "other: vacation 400 miles": `!!$ !!<piece> !!${SHOPPING} ^ [our|my|the|a|family|personal|private|kids* vacation|road_trip|holiday|commute|commuting|carpool|carpooling|groceries|grocery|school_run|family_trip|family_visit|day_trip|${PRIVATE_PLACE}] … ,|-|:|.? <miles>`,
   // What such a piece costs in a shop.
   "word: bought chair 20, sold for 90 new": `$ [,|-|.|(|and|but|this|that|these|those|they|it|one|usually|normally|same_one* sell|sells|sold|retail|retails|retailed|go|goes|went|run|runs|selling|costs|cost new? for|at? new? $ ${BRAND_NEW}]`,

@@ -71,6 +71,10 @@ export const NEEDS = rowsOf<TurnEffect>({
   "intention: paint 12 in cart": "[in|into <art>? <cart>|basket|wishlist]",
   "word: dresser sold for asking 190":
     "<sell>|<list> … [for|under|over|at|below|above|near|full|my|the* asking price?]",
+  "word: bench is finished, two days later than i had hoped":
+    "[,|-? <span>|<time>|<day>? later|longer|sooner|earlier|slower|faster|harder than i|we had|have|ever|even* hoped|expected|planned|thought|wanted|meant|liked|feared] ;",
+  "word: went a bit nuts today: bought a bench 8":
+    "^ [i|we? went|gone|going a? bit|little|totally|completely|kinda* nuts|bananas|crackers|crazy|mad|overboard] today|again|there|,|:|.|!",
   "word: sold bench 40 less than i wanted":
     "<sell> … $ [less|more than i|we|he|she|they|what? wanted|hoped|asked|paid|listed|asking|expected|planned]",
   "word: sold bench 40, dude haggled me down from 55":

@@ -35,7 +35,8 @@ export const FROM_SOMEBODY =
   /^(?!\W*\d[\d.,]* (?:for|from|on) ).*\w(?: \d[\d.]*)?,? (?:off|off of|from) (?:a|an|the|my|our|some|this|that) [a-z]/i;
 
 /** "thrift run: stool 4": the way there, behind the place. */
-export const OUTING = /\b(?:run|trip|haul|finds?|stop)(?= ?:)/i;
+export const OUTING =
+  /\b(?:run|trip|haul|finds?|stop)(?= ?:)|^(?:i |we )?went (?:a (?:bit|little) )?(?:nuts|crazy|mad|overboard|bananas)\b[^\d:,]*[:,]/i;
 
 /** Where a shop's own pieces stand: what leaves from there names no buyer and no seller. */
 export const OWN_SPOTS: ReadonlySet<string> = new Set(

@@ -107,3 +107,7 @@ export const PAID_FOR_EACH = wordSet("for on toward towards the her his their ca
 
 /** Between payments that share a line. */
 export const BETWEEN_PAYMENTS = /\s*(?:[,;&+]|\band\b|\bthen\b|\balso\b)[\s,]*(?:(?:and|then|also) )*/;
+
+/** A piece was fetched, told of itself. */
+export const IS_FETCHED =
+  /\b(?:was|were|is|been|got|just|being)\b[^,.;\d]*\b(?:collected|fetched|picked up|taken|loaded up)\b/i;
