@@ -144,8 +144,8 @@ const isPlain = (token: Tok): boolean =>
 
 const BESIDE_SEVERAL = [HOW_PAID, POINTING, BESIDE_ALL, ALL_OF_THEM];
 
-/** What may hold for several notes; "both were yesterday" right behind two of a kind. */
-const SHARED: ReadonlySet<keyof MendTo> = new Set(["method", "buyer", "source", "pieces", "date"]);
+/** What may hold for several notes; a day ("both were yesterday") right behind two of a kind. */
+const SHARED: ReadonlySet<keyof MendTo> = new Set(["method", "buyer", "source", "pieces"]);
 
 /** "both of those were cash", "that was all by transfer": the newest notes of a kind, as many as are meant. */
 function alike(text: string, desk: LookingBack): Mend[] | null {
@@ -154,7 +154,7 @@ function alike(text: string, desk: LookingBack): Mend[] | null {
   if (plain.length === 0 || !takeTo(plain, said, desk.today)) return null;
   const { to } = said;
   const [field, ...others] = Object.keys(to) as (keyof MendTo)[];
-  if (field === undefined || others.length > 0 || !SHARED.has(field)) return null;
+  if (field === undefined || others.length > 0 || !(field === "date" || SHARED.has(field))) return null;
   const { past, books } = desk;
   const isOwn = ({ kind }: Fact): boolean => kind === "buy" || kind === "sell";
   const newest = past.newest((fact) => canMend(fact.kind, to) && !(field === "pieces" && isOwn(fact)));

@@ -10,9 +10,11 @@ import {
   ACTUALLY,
   BEFORE_POINTING,
   COST_TOLD,
+  FEE_ELSEWHERE,
   PAID_FOR,
   RAN_TO,
   SAID_ANEW,
+  SALE_FEE,
 } from "../../notes/words/mending.ts";
 import { ONE_MORE_SAID, POINTS_OUT, WITH_PARTS } from "../../notes/words/pieces.ts";
 import { FETCHED } from "../../notes/words/verbs.ts";
@@ -63,7 +65,7 @@ function feeOfSale(reading: Reading, { past }: Omit<Desk, "confirmed">): Reading
   if (reading.kind !== "spend" || reading.category !== "fees" || reading.pieces || reading.date) return null;
   const { what = "", amount: fee = 0, method, text, line } = reading;
   // "had a 5 fee at the flea market gate" is of no sale.
-  const isAlone = /^(?:card |sale |selling )?fees?$/.test(what) && !/\b(?:at|for|from|to|gate)\b/i.test(text);
+  const isAlone = SALE_FEE.test(what) && !FEE_ELSEWHERE.test(text);
   const sale = isAlone ? past?.before() : undefined;
   if (sale?.kind !== "sell" || sale.data.fee || sale.root !== past!.touched()) return null;
   if (fee > (sale.amount ?? 0) * FEE_MOST) return null;

@@ -243,3 +243,7 @@ export const OF_BOOKS = wordSet("delete cancel undo note entry record books type
 
 /** "the armchair one was 65": the note, and not the piece. */
 export const THE_NOTE = /\w one (?:was|is|came|should)\b/i;
+
+/** A fee that is a sale's, and what tells of another. */
+export const SALE_FEE = /^(?:card |sale |selling )?fees?$/;
+export const FEE_ELSEWHERE = /\b(?:at|for|from|to|gate)\b/i;
