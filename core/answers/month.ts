@@ -55,7 +55,6 @@ export const month = defineAnswer({
       "summary … {month}",
       "numbers … {month}",
       "show … {month}",
-      "how many … {month}",
       "{month} total",
       "{month} totals",
       "{month} profit",

@@ -108,7 +108,11 @@ export function answerYesNo(desk: Desk, question: Extract<PieceQuestion, { kind:
     };
   const lines = yes
     ? soMeant.map(
-        (piece) => `${pieceLabel(piece)}: ${state.told}, ${showDay(state.since(piece, desk)!, desk.today)}`,
+        (piece) =>
+          `${pieceLabel(piece)}: ${state.told}, ${showDay(state.since(piece, desk)!, desk.today)}${
+            // "Is it still for sale": not to anybody else.
+            state.cue === "listed" && piece.hold ? `, on hold for ${piece.hold.buyer ?? "a buyer"}` : ""
+          }`,
       )
     : meant
         .filter((piece) => !isSo(piece))

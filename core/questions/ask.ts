@@ -65,11 +65,12 @@ type Read =
   | Refusal;
 
 /** Answers a question in plain words, or says which word stands in the way. Pure: same words, same books, same answer. */
-export function answer(text: string, on: QuestionDesk): Answered {
-  const page = helpPageFor(text);
+export function answer(asked: string, on: QuestionDesk): Answered {
+  const page = helpPageFor(asked);
   if (page) return told(helpText(page, exampleQuestions()));
-  if (asksHelp(plainWords(text).join(" "))) return told(helpLines().join("\n"));
+  if (asksHelp(plainWords(asked).join(" "))) return told(helpLines().join("\n"));
   const desk = withIndex(on);
+  const text = withDayOfLast(asked, desk);
   const numbered = bareNumber(text, desk);
   if (numbered) return numbered;
   const parts = readParts(text, desk);
@@ -98,6 +99,20 @@ export function answer(text: string, on: QuestionDesk): Answered {
     return { ...answered, text: "How that is done I cannot tell: I only keep the books." };
   return answered.words?.length ? withNearest(answered, text, desk) : answered;
 }
+
+/** "Since my last sale": since its day; as it is where there was none. */
+function withDayOfLast(text: string, { books }: Desk): string {
+  const [said, sold, bought] = SINCE_LAST.exec(text) ?? [];
+  if (said === undefined) return text;
+  const kind = sold ? "sell" : bought ? "buy" : "pay";
+  const day = books.facts.reduce<string>(
+    (last, fact) => (fact.kind === kind && fact.day > last ? fact.day : last),
+    "",
+  );
+  return day === "" ? text : text.replace(said, `since ${day}`);
+}
+const SINCE_LAST =
+  /\bsince (?:(?:my|our|the) (?:very )?(?:last|latest) (?:(sale|flip)|(purchase|buy)|(?:loan )?payment)|(?:the last time )?(?:i|we) (?:last )?(?:(sold)|(bought)) (?:something|anything|a piece))\b/i;
 
 /** Several questions in one, each as whole as the others make it, with its answer; null where not all have one. */
 export function answersApart(

@@ -139,12 +139,23 @@ function isWithinDays(day: string | null | undefined, value: string): boolean {
   return Boolean(day) && day! >= from && (to === "" || day! <= to);
 }
 
+/** What a piece may be without, as an answer names it, and the word that the ways of asking put for it. */
+export const LACKS: Readonly<Record<string, { said: string; lacks: (piece: Readonly<Piece>) => boolean }>> = {
+  "no hours": { said: "untimed", lacks: ({ minutes }) => minutes === 0 },
+  "no fee": { said: "feeless", lacks: ({ fees }) => fees === 0 },
+  "nothing spent": { said: "spentless", lacks: ({ materials }) => materials === 0 },
+  "no list price": { said: "unpriced", lacks: ({ listPrice }) => listPrice === null },
+};
+
 /** One entry for each thing that can narrow a question. */
 export const filters: Readonly<Record<Exclude<Dimension, Limit>, Holds>> = {
   piece: ({ piece }, value) => piece?.number === Number(value),
   kind: ({ piece }, value) => piece !== null && isOfKind(piece, value),
   trait: ({ piece }, value) =>
-    piece !== null && (piece.traits.includes(value) || piece.name.split(" ").slice(0, -1).includes(value)),
+    piece !== null &&
+    (LACKS[value]?.lacks(piece) ||
+      piece.traits.includes(value) ||
+      piece.name.split(" ").slice(0, -1).includes(value)),
   lot: ({ piece }, value) => piece?.lot === Number(value),
   source: ({ piece }, value) => piece !== null && namesSame(piece.source, value),
   buyer: (subject, value, desk) => subject.piece !== null && namesSame(buyerOf(desk, subject), value),
@@ -160,6 +171,7 @@ export const filters: Readonly<Record<Exclude<Dimension, Limit>, Holds>> = {
   "bought on": ({ piece }, value) => isWithinDays(piece?.bought, value),
   "bought by": ({ piece }, value, desk) =>
     piece !== null && isOf(desk.index.of(piece.number).buy, value, desk),
+  "sold on": ({ piece }, value) => isWithinDays(piece?.sold, value),
   "finished on": ({ piece }, value) => isWithinDays(piece?.finished, value),
   "started on": ({ piece }, value) => isWithinDays(piece?.started, value),
   "listed on": ({ piece }, value, desk) =>

@@ -112,7 +112,7 @@ export const RULES: readonly Rule[] = [
           (f.has("sold", "unsold", "listed", "finished", "kept", "given", "scrapped") ||
             f.source ||
             f.person) &&
-          !f.period)) &&
+          (!f.period || (f.has("sold") && !f.beside && !f.by)))) &&
       !f.supply &&
       !f.has("howMany", "earn", "spent", "overhead"),
     takes: [

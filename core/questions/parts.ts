@@ -34,7 +34,8 @@ export interface Parts {
   periods: readonly { period: Period; at: number }[];
   /** `parted`: "by month"; else the group was only named ("best month"). */
   groups: readonly { group: Grouping; parted: boolean; at: number }[];
-  orders: readonly { order: OrderWord; top: number | null; at: number }[];
+  /** `skip`: so many stand before what is meant, "second best". */
+  orders: readonly { order: OrderWord; top: number | null; at: number; skip?: number }[];
   limits: readonly Limited[];
   /** Numbers that nothing has taken up. */
   amounts: readonly { cents: Cents; money: boolean; at: number }[];

@@ -29,6 +29,7 @@ export type Dimension =
   | "shop"
   | "bought on"
   | "started on"
+  | "sold on"
   | "finished on"
   | "listed on"
   | "bought by"
@@ -156,6 +157,8 @@ export interface Order {
   of: Grouping;
   first: "most" | "least";
   top: number | null;
+  /** "Second best": so many stand before it, and it alone is meant. */
+  skip?: number;
   /** Only what is known: "who spent the most". */
   known?: true;
 }

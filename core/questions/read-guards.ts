@@ -13,7 +13,7 @@ function toCome({ marks }: Parts): Mark | null {
 
 /** "Did i sell the best 3": so many are no yes or no. */
 function countedOrder({ marks, orders, yesNo }: Parts): Mark | null {
-  const counted = orders.find(({ top }) => top !== null);
+  const counted = orders.find(({ top, skip }) => top !== null || skip !== undefined);
   return yesNo && counted ? marks[counted.at]! : null;
 }
 

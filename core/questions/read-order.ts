@@ -147,9 +147,16 @@ function orderOf(
   const first = orders.length > 1 && said.order === "best" ? ends[1]! : ends[0]!;
   // Nobody knows whether the unnamed are one customer or many.
   const isKnown = of === "buyer" || (of === "person" && (f.has("who") || /\bwho\b/.test(parts.said)));
+  const skip = orders.find((order) => order.skip !== undefined)?.skip;
   return {
     by: null,
-    order: { of, first: first as Order["first"], top, ...(isKnown ? { known: true as const } : {}) },
+    order: {
+      of,
+      first: first as Order["first"],
+      top,
+      ...(skip === undefined ? {} : { skip }),
+      ...(isKnown ? { known: true as const } : {}),
+    },
   };
 }
 

@@ -15,7 +15,15 @@ export function doneIn(reading: Reading): { filter: Filter; at: number } | null 
   // "Who bought in august": they, and not we.
   if (f.acting || f.whom === "buyer" || (f.groups("buyer") && f.has("bought"))) return null;
   const [said, more] = parts.periods;
-  if (!said || more || measure === "price" || measure === "cost") return null;
+  if (!said || more || measure === "price") return null;
+  // "What did the pieces i sold in june cost me": of what went in it, whenever the costs came.
+  if (measure === "cost") {
+    const sold = parts.cues.get("sold")?.at(-1);
+    const { from, to, name } = said.period;
+    return sold === undefined || parts.cues.has("bought")
+      ? null
+      : { filter: { dimension: "sold on", values: [`${from ?? ""}..${to ?? ""}`], name }, at: sold };
+  }
   if (isState(counted) || measures[measure].stock) {
     const origin = boughtIn(parts, said);
     const bought = parts.cues.get("bought")?.findLast((at) => at < said.at);

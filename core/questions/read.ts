@@ -188,6 +188,8 @@ function composed(reading: Reading): Query | Refusal {
       (isBare &&
       (measure === "net" || measure === "spent") &&
       !saysEver(parts) &&
+      // "How much have i spent in total"
+      !(f.has("total") && /\b(?:have|ive|weve)\b/.test(parts.said)) &&
       !parts.yesNo &&
       !f.has("chart")
         ? thisMonth(desk.today)

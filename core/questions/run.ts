@@ -244,7 +244,9 @@ function ordered(rows: readonly Figure[], { order }: Query): Figure[] {
   const known = rows.filter(({ value, label }) => value !== null && !(order!.known && label === UNKNOWN));
   const turn = order!.first === "most" ? 1 : -1;
   known.sort((a, b) => turn * (numeric(b.value) - numeric(a.value)) || compareLabels(a, b));
-  return order!.top === null ? known : known.slice(0, order!.top);
+  const { top, skip } = order!;
+  if (skip !== undefined) return known.slice(skip, skip + 1);
+  return top === null ? known : known.slice(0, top);
 }
 
 /** Both sides one by one, and the first less the second. */

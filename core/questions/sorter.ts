@@ -23,6 +23,7 @@ export class Sorter {
   /** The last mark was an item, or joins two. */
   #inItems = false;
   #not = false;
+  #skip = 0;
 
   constructor(
     private readonly marks: readonly Mark[],
@@ -33,6 +34,12 @@ export class Sorter {
   take(at: number): number {
     const mark = this.marks[at]!;
     const { senses } = mark;
+    const skip = this.#skips(at);
+    if (skip > 0) {
+      this.#skip = skip;
+      this.parts.leads.push(at);
+      return at + 1;
+    }
     const range = this.#range(at);
     if (range) return range;
     if (mark.unknown) return this.#leave(at, () => this.parts.unknown.push(mark));
@@ -52,6 +59,14 @@ export class Sorter {
     }
     if (this.#group(mark, at)) return at + 1;
     return this.#word(mark, at);
+  }
+
+  /** "Second best": how many stand before it; 0 where no such word is before an order. */
+  #skips(at: number): number {
+    const [, nth] =
+      /^(?:the |my |our )?(second|2nd|next|third|3rd|fourth|4th)$/.exec(this.marks[at]!.text) ?? [];
+    if (nth === undefined || !this.marks[at + 1]?.senses.order) return 0;
+    return /^(?:second|2nd|next)$/.test(nth) ? 1 : /^(?:third|3rd)$/.test(nth) ? 2 : 3;
   }
 
   /** Nothing may be left hanging at the end. */
@@ -255,7 +270,8 @@ export class Sorter {
 
   #word(mark: Mark, at: number): number {
     // "Spending except fees": those noted as spent, which alone could be among it.
-    if (this.#negation && mark.senses.cues.includes("fees"))
+    const isHadNone = /^ha(?:s|d|ve)$/.test(this.marks[at - 2]?.text ?? "");
+    if (this.#negation && mark.senses.cues.includes("fees") && !isHadNone)
       return this.#item({ ...mark, senses: { cues: [], flags: new Set(), own: [FEES] } }, at);
     const { senses } = mark;
     const { flags } = senses;
@@ -315,7 +331,13 @@ export class Sorter {
   #order(mark: Mark, at: number): number {
     const next = this.marks[at + 1];
     const isCount = next?.amount && next.amount.cents % 100 === 0 && !next.amount.money;
-    this.parts.orders.push({ order: mark.senses.order!, top: isCount ? next.amount!.cents / 100 : null, at });
+    this.parts.orders.push({
+      order: mark.senses.order!,
+      top: isCount ? next.amount!.cents / 100 : null,
+      at,
+      ...(this.#skip > 0 ? { skip: this.#skip } : {}),
+    });
+    this.#skip = 0;
     this.#addCues(mark.senses.cues, at);
     if (mark.senses.flags.has("comparing")) this.parts.comparing = true;
     return at + (isCount ? 2 : 1);

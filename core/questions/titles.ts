@@ -45,6 +45,7 @@ const BEHIND: ReadonlySet<Filter["dimension"]> = new Set([
   "person",
   "bought by",
   "bought on",
+  "sold on",
   "started on",
   "finished on",
   "listed on",

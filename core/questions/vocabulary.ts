@@ -1,5 +1,6 @@
 import { SAME_THINGS } from "../notes/words/same.ts";
 import type { Desk } from "./desk.ts";
+import { LACKS } from "./filters.ts";
 import type { LedgerIndex } from "./ledger-index.ts";
 import { kindOf } from "./lexicon.ts";
 import { type Vocabulary, vocabularyOf } from "./marks.ts";
@@ -29,6 +30,7 @@ function ownWords({ index, books, people }: Desk): Own[] {
     ...all("kind", new Set([...words.names].map(kindOf))),
     ...otherNames(words.names),
     ...all("trait", words.traits),
+    ...Object.entries(LACKS).map(([value, { said }]): Own => ({ dimension: "trait", value, said })),
     ...all("source", words.sources),
     ...all("buyer", words.buyers),
     ...all("method", words.methods),

@@ -119,11 +119,13 @@ export function wordsOf(desk: Desk, query: Query, result: Result, corrected: rea
   ].join("\n");
 }
 
+const NTH = ["", "second", "third", "fourth"] as const;
+
 function orderWords({ order, measure }: Query): string {
   if (!order) return "";
-  const days = measures[measure].unit === "days";
-  if (days) return order.first === "least" ? ", fewest first" : ", most first";
-  return order.first === "most" ? ", highest first" : ", lowest first";
+  const ends = measures[measure].unit === "days" ? ["most", "fewest"] : ["highest", "lowest"];
+  const end = ends[order.first === "most" ? 0 : 1];
+  return order.skip === undefined ? `, ${end} first` : `, ${NTH[order.skip]} ${end}`;
 }
 
 function emptyWords(query: Query): string {

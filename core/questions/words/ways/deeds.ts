@@ -1,7 +1,56 @@
 import type { WayRow } from "../../plainer.ts";
 
+/** What a piece may be without, the word that names such pieces, and how it is asked. */
+const LACKING: readonly (readonly [things: string, one: string, asked: string])[] = [
+  ["hours|hour|time|work_time|work_hours|work_logged|time_logged|hours_logged", "untimed", "hours logged"],
+  ["fee|fees|selling_fee|selling_fees", "feeless", "fees"],
+  ["list_price|asking_price|price_tag|asking", "unpriced", "list price"],
+  ["supplies|materials|spending|money_spent", "spentless", "supplies"],
+];
+const WITHOUT = "without|with_no|with_zero|has_no|have_no|had_no|needed_no|took_no|paid_no";
+const THERE = "{noted|recorded|logged|written_down|on_them|on_it|in_them|in_it|put_in|at_all|so_far|yet}";
+const PIECES = "pieces|things|stuff|ones|items|furniture|flips";
+
 /** Questions that leave a word out or put it elsewhere, and those that name what may be answered. */
 export const OF_DEEDS: readonly WayRow[] = [
+  ...LACKING.flatMap(([things, one, asked]): WayRow[] => [
+    [
+      `^ {which|what|show|show_me|list|any|all|my|of} ${PIECES} {that|which} ${WITHOUT} {a|an|any|the|single} ${things} ${THERE} $`,
+      `which ${one} pieces`,
+      `which pieces have no ${asked}`,
+      `which ${one} pieces`,
+    ],
+    [
+      `d:sell|sold|buy|bought|sales ${WITHOUT} {a|an|any|the|single} ${things} ${THERE} !in|of|on`,
+      `$d ${one}`,
+      `what did i sell without any ${asked}`,
+      `what did i sell ${one}`,
+    ],
+  ]),
+  [
+    `p:${PIECES} with|that_have|that_had nothing|no_money|zero spent on|in them|it $`,
+    "which spentless $p",
+    "pieces with nothing spent on them",
+    "which spentless pieces",
+  ],
+  [
+    `^ {which|what|show|show_me|list|any} ${PIECES} {that|which|did|have|do|i|we} spend|spent nothing|zero|no_money on|in {them|yet|so_far} $`,
+    "which spentless pieces",
+    "which pieces did i spend nothing on",
+    "which spentless pieces",
+  ],
+  [
+    "^ which|what pieces|things|stuff|items? {did|have|do|i|we} not|never|havent|didnt spend|spent|put anything|any_money|money|a_cent|a_dime on|in|into {yet|so_far} $",
+    "which spentless pieces",
+    "what have i not spent anything on",
+    "which spentless pieces",
+  ],
+  [
+    "^ which|what pieces|things|stuff|items? {did|have|do|i|we} not|never|havent|didnt log|logged|put|note|noted|record|recorded|track|tracked {any|my} hours|time|work on|for|in|into {yet|so_far} $",
+    "which untimed pieces",
+    "which pieces did i not log hours on",
+    "which untimed pieces",
+  ],
   [
     "^ who logged|recorded|entered|put_in|wrote_down|put_down !the_sale|it|them|what",
     "who noted",

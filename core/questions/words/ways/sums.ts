@@ -2,6 +2,19 @@ import type { WayRow } from "../../plainer.ts";
 
 /** Sums that are asked for in other words: what came in and by what, what was laid out, what a thing did. */
 export const OF_SUMS: readonly WayRow[] = [
+  ["gross profit|profits !margin", "profit on pieces", "gross profit in may", "profit on pieces in may"],
+  [
+    "^ p:profit|profits|made|net|what_i_made|how_much_did_i_make|how_much_did_we_make|how_much_have_i_made after|minus|less|net_of {the|my|all|paying|making} loan|loans payments|payment? ,? t:3? $",
+    "profit vs loan payments $t",
+    "profit after loan payments in may",
+    "profit vs loan payments in may",
+  ],
+  [
+    "how_much|what did|does|has? {the|my|our|all|that} driving|drives|trips|mileage cost|run",
+    "spent on vehicle",
+    "how much did driving cost me in may",
+    "spent on vehicle me in may",
+  ],
   [
     "that|which? not|isnt|arent|wasnt|werent|dont|doesnt|didnt {belong|belonging|tied|linked|go|went|going|meant|spent|assigned|connected} to|for|on|with|about|in a|any|one|the|single|particular|specific? piece|pieces",
     "overhead",

@@ -3,6 +3,12 @@ import type { WayRow } from "../../plainer.ts";
 /** Whether something was worth it, by what came of it; and what all of it is worth at its list prices. */
 export const OF_WORTH: readonly WayRow[] = [
   [
+    "^ which|what p:pieces|flips|ones|things|kinds|sources|stuff were|was|are|is|have_been? worth my|our|the time|while|effort|hours|trouble $",
+    "best $p by the hour",
+    "which pieces were worth my time",
+    "best pieces by the hour",
+  ],
+  [
     "^ so? whats|what_is the? least|lowest|minimum|min price? i|we can|could|should|would|id {afford_to} sell|let|take|go|accept t:the|my|our|#*? x:3 go? for|at? $",
     "how low can i go on $t $x",
     "whats the least i can sell the armoire for",
