@@ -103,7 +103,9 @@ export function answer(asked: string, on: QuestionDesk): Answered {
 /** "Since my last sale": since its day; as it is where there was none. */
 function withDayOfLast(text: string, { books }: Desk): string {
   const [said, sold, bought] = SINCE_LAST.exec(text) ?? [];
-  if (said === undefined) return text;
+  // "Days since my last sale" asks how long ago it is.
+  if (said === undefined || /\b(?:days?|weeks?|months?|long|time|been|it)\b.* since\b/i.test(text))
+    return text;
   const kind = sold ? "sell" : bought ? "buy" : "pay";
   const day = books.facts.reduce<string>(
     (last, fact) => (fact.kind === kind && fact.day > last ? fact.day : last),
