@@ -57,6 +57,8 @@ export const MEASURES = rowsOf<NumberEffect>({
   "vague: storage 60 every 2 weeks": "[every <span>] !<amonth>",
   "vague: storage 60 biweekly": "$ … [biweekly|bi_weekly|bimonthly|semimonthly|fortnightly]",
   "vague: three hours and change on the hutch": "[<time> and|& some|a_bit|a_little? change|then_some]",
+  "passing: wasted an hour driving around":
+    "[wasted|lost|blew|killed|spent <time> driving_around|driving|waiting|looking|sitting|chasing|shopping|browsing|scrolling|texting|messaging|arguing|stuck around|for|in|at|on?] !to|<piece>",
   "passing: talked 2 hours":
     "[talked|talking|chatted|slept|napped|browsed|haggled|stood|drove_around for? <time>]",
   "passing: 61 miles, desk, round trip": "<miles> … ,|( [round_trip|roundtrip|rt|there_and_back|total] )? ;",
