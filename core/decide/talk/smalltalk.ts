@@ -2,6 +2,7 @@ import type { Tok } from "../../notes/clause.ts";
 import { lexed } from "../../notes/lexed.ts";
 import type { Reading, ReadingOf } from "../../notes/reading.ts";
 import { isFor, tellsNoFact } from "../../notes/unclear.ts";
+import { UNITS } from "../../notes/words/numbers.ts";
 import {
   ASKED_ABOUT,
   ASKED_OF,
@@ -9,6 +10,8 @@ import {
   COUNTED_IN_TALK,
   FELT,
   GREETINGS,
+  LOOKED,
+  LOOKERS,
   SMALL_TALK,
   THANKS,
 } from "../../notes/words/smalltalk.ts";
@@ -30,6 +33,10 @@ export function smallTalk(text: string): string | null {
   const greeting = GREETINGS.get(words.slice(at, at + 2).join(" ")) ?? GREETINGS.get(words[at] ?? "");
   if (greeting && words.every((word, place) => (place >= at && place < at + 2) || isBeside(word)))
     return greeting;
+  // "three people messaged within the hour", "40 views already"
+  const isCount = (word: string): boolean => /^\d+$/.test(word) || UNITS[word] !== undefined;
+  const isOfLookers = (word: string): boolean => LOOKERS.has(word) || LOOKED.has(word) || isCount(word);
+  if (words.length > 2 && words.some((word) => LOOKERS.has(word)) && words.every(isOfLookers)) return "";
   if (!words.every(isBeside)) return null;
   if (words.some((word) => THANKS.has(word))) return "Any time.";
   return words.some((word) => SMALL_TALK.has(word)) ? "" : null;

@@ -57,3 +57,12 @@ export const COUNTED_IN_TALK: ReadonlySet<string> = new Set(
 /** Somebody wants to know more, and offers nothing yet: "two people asked about it". */
 export const ASKED_ABOUT =
   /\b(?:(?:asked|asks|asking|messaged|texted|inquired|enquired|emailed|wrote|called|questions?|curious) (?:me |us )?(?:about|re)|interested in|interest in)\b(?!.*\b(?:would|take|offer|offered|buy|for \d)\b)/i;
+
+/** Who looked at what is offered. */
+export const LOOKERS = wordSet(
+  "people folks message messages text texts call calls view views like likes save saves inquiry inquiries watcher watchers follower followers share shares hits clicks comment comments hearts ping pings dm dms replies",
+);
+/** What they did, and what stands beside it: "three people messaged within the hour". */
+export const LOOKED = wordSet(
+  "messaged texted called asked viewed saved liked shared commented looked watching pinged wrote replied interested have has are got had on about at it them the my its listing ad post already so far today tonight within in an a first hour hours minutes day this morning evening and but no yet who now up to over like another of new many several few couple lots tons loads",
+);
