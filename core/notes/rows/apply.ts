@@ -97,6 +97,9 @@ function ofOwner(told: OwnerEffect, tokens: readonly Tok[], fired: Fired): Tok {
   const text = effect === "help" ? effect : effect === "part" ? said.replace(/^# \d+ /, "") : said;
   const token = joined(tokens, fired, effect === "giver" ? rolesOfGiver(said) : OWNER_ROLES[effect], text);
   if (effect === "name") token.unknown = true;
+  // "the lady saw the crib and": what she then bought; a "lamp guy" is no lamp.
+  if (effect === "buyer")
+    token.mention = tokens.slice(fired.from + 2, fired.to).findLast(({ mention }) => mention)?.mention;
   if (effect === "stream") {
     const told = tokens.slice(fired.from, fired.to).find(({ roles }) => roles.stream)?.roles.stream;
     token.roles = rolesOf<Head>({ stream: told ?? token.text });

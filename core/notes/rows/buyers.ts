@@ -10,7 +10,11 @@ const AS_DEPOSIT = "deposit|down|down_on|down_for|to_hold|toward|towards|to_save
 const MANY =
   "guys|girls|boys|kids|ladies|men|women|students|dudes|teens|people|movers|friends|sisters|brothers";
 const DOES =
-  "waited|loved|liked|drove|walked|saw|stopped_in|called|texted|messaged|came_back|came_in|haggled|wanted|looked|measured|rode|fell_in_love_with|decided_on|stopped";
+  "waited|loved|liked|drove|walked|saw|spotted|noticed|eyed|admired|stopped_in|stopped_by|stopped_for|called|texted|messaged|came_back|came_in|came_by|came_over|walked_in|wandered_in|wandered_over|popped_in|haggled|wanted|looked|looked_at|measured|rode|fell_for|fell_in_love_with|decided_on|asked_about|stopped";
+/** And then gets it. */
+const PAYS_FOR_IT = "paid|paid_me|gave|gave_me|handed|handed_me|bought|took|grabbed|snagged|got";
+const SOMEBODY =
+  "<art>? <opinion>|<trait>|<plain>* !<kin> <person>|<helper>|<new> from|at? <place>|<plain>|<labor>?";
 /** How somebody wants a piece no more. */
 export const LEAVES =
   "doesnt_want|doesnt_need|no_longer_needs|got_cold_feet|isnt_taking|isnt_getting|isnt_buying|no_longer_wants|cant_take|passed_on|decided_against|decided_not_to_buy|decided_not_to_take|wont_be_taking|lost_interest_in|walked_on";
@@ -32,8 +36,8 @@ export const BUYERS = rowsOf<OwnerEffect>({
   "buyer: man left me 25 to hold the mirror": `^ [<art>? <opinion>|<trait>|<plain>|<new>* !<kin> <person>|<new> <new>?] ${PUTS} me|us? … ${AS_DEPOSIT}`,
   "buyer: the guy with the trailer put 50 down on the wardrobe": `^ [<art>? <opinion>|<trait>|<plain>|<new>* !<kin> <person> from|with|w|at|in|down|across|by|on|over|next|named <art>? <any> <word>? <word>? and?] ${PUTS} me|us? … ${AS_DEPOSIT}`,
   "buyer: mom from soccer put 20 down on the desk": `^ [<art>? <kin> from|of <art>? <any> <word>? <word>?] ${PUTS}|wants|wanted|will_take|is_taking|taking`,
-  "buyer: lady loved the dresser and paid 190": `^ [<art>? <opinion>|<trait>|<plain>* !<kin> <person> ${DOES}] <art>? <piece> and|,|then paid|paid_me|gave|gave_me|handed|handed_me me|us? $`,
-  "buyer: the lady waited for me and paid 75 for the trunk": `^ [<art>? <opinion>|<trait>|<plain>* !<kin> <person> ${DOES} … and|then] paid|paid_me|gave|gave_me|handed|handed_me me|us? $`,
+  "buyer: lady loved the dresser and paid 190": `^ [${SOMEBODY} really|just|instantly|finally? ${DOES}] <art>? <piece> <word>? <word>? <word>? and|,|then|so* then|just? ${PAYS_FOR_IT} me|us|it|them|$`,
+  "buyer: the lady waited for me and paid 75 for the trunk": `^ [${SOMEBODY} ${DOES} … and|then] ${PAYS_FOR_IT} me|us|it|them|$|<piece>`,
   "buyer: three college girls took the futon 50": `^ [# <word>|<trait>|<opinion>* ${MANY} in|with|from? <art>? <any>? <word>?] ${GETS}`,
   "buyer: a guy two streets over bought it for 100": `^ [<art>? <opinion>|<trait>* !<kin> <person> <grain>] ${GETS}`,
   "buyer: some man hauled it away for 110":

@@ -163,6 +163,10 @@ const SUBJECT_MAX = 5;
 
 /** A note of the piece named before it, where it says "it" or none; null where it may be of another. */
 export function ofPiece(reading: Reading, named: Mention): Reading | null {
+  if (reading.kind === "unclear" && reading.byBooks) {
+    const could = (reading.could ?? []).map((each) => ofPiece(each, named));
+    return could.every((each) => each !== null) ? { ...reading, could } : null;
+  }
   const { missing, ...rest } = reading;
   const pieces = "pieces" in reading && Array.isArray(reading.pieces) ? reading.pieces : null;
   const isAsked = missing?.length === 1 && missing[0] === "pieces";

@@ -8,7 +8,7 @@ import { PIECE_PARTS } from "../words/parts.ts";
 import { leadsOf, ofPiece } from "./leading.ts";
 import { isBesideDeal, isBesideDealOf } from "./of-deals.ts";
 import { besideIn, isBesideDeed, OURS, tellsWhy, turnsDeed } from "./of-ours.ts";
-import { isEnd, isTold, type Stretch, stretchesOf } from "./told.ts";
+import { isDeed, isEnd, isTold, type Stretch, stretchesOf } from "./told.ts";
 
 /*
  * Where a line is not read as it stands, what it tells in passing is left out; that counts only where the rest is whole.
@@ -91,8 +91,27 @@ function wholeWithout(tokens: readonly Tok[], told: readonly Stretch[], read: Re
   while (kept.length > 0 && isEnd(kept.at(-1)!)) kept.pop();
   while (kept.length > 0 && isEnd(kept[0]!)) kept.shift();
   const made = kept.length > 0 ? read(kept) : [];
-  return made.length > 0 && made.every(isWhole) ? made : null;
+  if (made.length === 0 || !made.every(isWhole)) return null;
+  const [named, ...others] = namedBefore(tokens, told);
+  if (!named || !made.some(isOfIt)) return made;
+  const own = made.map((each) => (isOfIt(each) ? ofPiece(each, named) : each));
+  return others.length === 0 && own.every((each) => each !== null) ? own : null;
 }
+
+/** "a man saw the crib and bought it": the pieces that are told of before any verb of the rest. */
+function namedBefore(tokens: readonly Tok[], told: readonly Stretch[]): Mention[] {
+  const verb = tokens.findIndex(
+    (token, at) => isDeed(token) && !told.some(({ from, to }) => at >= from && at < to),
+  );
+  const before = told.flatMap(({ from, to }) => (to <= verb ? tokens.slice(from, to) : []));
+  return before.flatMap(({ mention }) => (mention && !mention.it ? [mention] : []));
+}
+
+/** It names no piece, and needs one. */
+const isOfIt = (reading: Reading): boolean =>
+  reading.follows === true ||
+  reading.missing?.includes("pieces") === true ||
+  (reading.kind === "unclear" && couldOf(reading).every(isOfIt));
 
 /** What a reading records, where the books tell too. */
 const kindOf = (reading: Reading): string => couldOf(reading)[0]?.kind ?? reading.kind;

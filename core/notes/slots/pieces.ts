@@ -3,6 +3,7 @@ import { claim, freeTokens, isMark } from "../clause.ts";
 import { headsOf } from "../heads.ts";
 import { unlistedMention } from "../mentions/mentions.ts";
 import type { Mention } from "../reading.ts";
+import { HINTS } from "../tokens/sign-bits.ts";
 import { MONTHS } from "../words/calendar.ts";
 import { WHOM } from "../words/names.ts";
 import {
@@ -69,6 +70,11 @@ export const pieces: Fill = (clause) => {
     if (tokens.length > 1 && couldBePriceBefore(tokens)) return trouble("twoNumbers");
     return withJoinedNouns(clause, withoutMentioned(clause, withoutParts(clause, tokens)));
   }
+  const told = (clause.signs.hints & HINTS.actor) === 0 ? undefined : clause.tokens.find(isOfActor);
+  if (told) {
+    for (const token of clause.tokens) if (token.roles.pronoun) claim(token);
+    return { value: [told.mention!] };
+  }
   const pronoun = clause.tokens.find(
     (token) => token.kind === "word" && token.roles.pronoun && !token.claimed && isPronounHere(clause, token),
   );
@@ -80,6 +86,9 @@ export const pieces: Fill = (clause) => {
   clause.unlisted = found;
   return found.length > 0 ? { value: found } : null;
 };
+
+/** "lady saw the crib and bought it" */
+const isOfActor = ({ roles, mention }: Tok): boolean => roles.actor !== undefined && mention !== undefined;
 
 const isPart = ({ kind, roles, mention }: Tok): boolean =>
   kind === "word" && roles.supply !== undefined && mention !== undefined;

@@ -1,4 +1,4 @@
-import type { Clause, Tok } from "../clause.ts";
+import type { Clause } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import type { Draft } from "../interpreting/draft.ts";
 import { draft as madeDraft, unclearDraft } from "../interpreting/draft.ts";
@@ -10,6 +10,7 @@ import { US } from "../words/chatter.ts";
 import { ARTICLES } from "../words/filler.ts";
 import { AND } from "../words/links.ts";
 import { FOR_IT } from "../words/mending.ts";
+import { HOUSEHOLD } from "../words/people.ts";
 
 /*
  * Clauses that share one verb share who did it and whether it has happened: "mom sold the rocker 40 and the rack 15",
@@ -90,7 +91,7 @@ function after(before: Draft, draft: Draft): Draft {
   const sale =
     before.trouble?.kind === "buyer" ? before.could.find(({ kind }) => kind === "sell") : undefined;
   if (sale) return toSameBuyer(sale, draft);
-  const isOfAnother = isTheirs && before.trouble?.kind === "anotherPerson" && draft.kind === "buy";
+  const isOfAnother = isTheirs && draft.kind === "buy" && isOfOthers(before);
   if (isOfAnother) return boughtByThem(draft);
   if (!isTheirs && before.trouble && AHEAD.has(before.trouble.kind))
     return notDone(draft, before.trouble, before.could[0]);
@@ -115,14 +116,21 @@ function soldOrSpent(before: Draft, draft: Draft): Draft | null {
 
 /** "dad sold the desk 80 and bought a chair 5": a verb joined on without anybody before it is of who did the one before. */
 function sharesSubject(before: Draft, { clause, trouble }: Draft): boolean {
-  const [{ roles: who, unknown }] = before.clause.tokens as [Tok];
-  if (!(who.person || who.actor || unknown)) return false;
+  const opening = before.clause.tokens.find(({ roles }) => !roles.filler || roles.person || roles.actor);
+  if (!opening || !(opening.roles.person || opening.roles.actor || opening.unknown)) return false;
   const first = clause.tokens.find(
     ({ kind, text, roles }) => kind === "word" && (US.has(text) || !roles.filler),
   );
   return (
     !trouble && first !== undefined && first === clause.head && JOINED.test(between(before.clause, clause))
   );
+}
+
+/** "buyer was 20 minutes late but …", and none of ours: what they then got was ours. */
+function isOfOthers({ trouble, clause: { tokens } }: Draft): boolean {
+  if (!trouble) return false;
+  const isOurs = tokens.some(({ text }) => US.has(text) || HOUSEHOLD.has(text) || text === "seller");
+  return trouble.kind === "anotherPerson" || (!isOurs && tokens.some(({ roles }) => roles.person));
 }
 
 /** "bob sold me a chair for 8 and bought the lamp for 20" */
@@ -156,7 +164,7 @@ function goesOn(before: Draft, { clause }: Draft): boolean {
   return (clause.signs.hints & HINTS.day) === 0 && !/[.;!?]/.test(between(before.clause, clause));
 }
 
-const JOINED = /^[\s,]*(?:and|n|&|then|and then|plus|also)\s*$/i;
+const JOINED = /^[\s,]*(?:and|n|&|then|and then|but|but then|plus|also)\s*$/i;
 
 /** What stands between two clauses, as typed. */
 const between = ({ spans, tokens, line }: Clause, next: Clause): string =>

@@ -17,8 +17,8 @@ import { withSameDoing } from "./same-doing.ts";
 export const TAKINGS: readonly ((drafts: readonly Draft[]) => readonly Draft[])[] = [
   withUndone,
   withoutReasonOfUndo,
-  withoutPassing,
   withSameDoing,
+  withoutPassing,
   withVerbOfAll,
   withThrownIn,
   withFreeOnes,
