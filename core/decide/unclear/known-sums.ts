@@ -2,8 +2,8 @@ import type { FactOf } from "../../books/facts.ts";
 import type { Reading } from "../../notes/reading.ts";
 import { type Summed, type SumSaid, summedIn } from "../../notes/second-look/known-sums.ts";
 import { pieceCount } from "../../notes/slots/money.ts";
-import { anyOf, couldOf, eitherOf, isRefused, isWholeNote } from "../../notes/unclear.ts";
-import { type Known, MET_AT_LAST, OF_THE_SUM, OWES } from "../../notes/words/known-sums.ts";
+import { anyOf, couldOf, eitherOf, isFor, isRefused, isWholeNote } from "../../notes/unclear.ts";
+import { GIVES_CHANGE, type Known, MET_AT_LAST, OF_THE_SUM, OWES } from "../../notes/words/known-sums.ts";
 import { owingPieces, salesOwing } from "../deals/owing.ts";
 import type { Desk } from "../decision.ts";
 import { here } from "../pieces/fits.ts";
@@ -30,6 +30,9 @@ export function besideKnownSums(
 ): readonly Reading[] | null {
   // Nearly every message is read as it stands, and is spared the rest.
   if (readings.every(isWholeNote) || text.includes("?") || /[\n\r]/.test(text)) return null;
+  // "she gave me 100 and i gave 15 back" adds up as well; "hutch 240: 100 now and 140 friday" has no verb of its own.
+  const isNoSum = readings.some((reading) => isFor(reading, "part paid") && couldOf(reading).length === 0);
+  if (isNoSum || GIVES_CHANGE.test(text)) return null;
   const summed = summedIn(text);
   if (!summed || readings.every((reading) => isWholeNote(reader.meant(reading)))) return null;
   const { found, asked } = waysOf(text, summed, { desk, reader });

@@ -91,7 +91,7 @@ export const AFTERWARDS = rowsOf<TurnEffect>({
   "denial: hold off for now": "[hold|held|holding off] for|till|until",
   "denial: somebody wants it for 280, holding off": "[hold|held|holding off] ;",
   "denial: im holding firm on the dresser": "[hold|held|holding|stand|standing|stay|staying firm]",
-  "denial: holding out for 180 on the hutch": "[hold|held|holding out for]",
+  "denial: holding out for 180 on the hutch": "[hold|held|holding out for?]",
   "denial: sticking to 180 on the hutch": "[stick|sticking|stuck to|at|with] $",
   // Another piece, of which only a price is said.
   "offer: sold desk 140, hutch still 220":

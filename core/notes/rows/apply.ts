@@ -115,6 +115,9 @@ function ofOwner(told: OwnerEffect, tokens: readonly Tok[], fired: Fired): Tok {
 }
 
 function ofTurn(effect: TurnEffect, tokens: readonly Tok[], fired: Fired): Tok {
+  // "plumber spotted the sofa and bought it": who did it is no aside.
+  const [only, ...more] = tokens.slice(fired.from, fired.to);
+  if (effect === "word" && only!.roles.actor !== undefined && more.length === 0) return only!;
   if (effect === "word") return joined(tokens, fired, PASSING);
   if (effect === "for") return joined(tokens, fired, rolesOf<Head>({ filler: true }), "for");
   // When it is fetched, in the word behind which a hold looks for its day.

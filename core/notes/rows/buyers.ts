@@ -57,6 +57,8 @@ export const BUYERS = rowsOf<OwnerEffect>({
     "<piece> just|both|all|finally|already* [went as_a_set|as_a_lot|as_a_pair|as_a_bundle|together|fast|quick|quickly|today|just_now|already|this_morning|tonight* ,|-|!*] $",
   "sold: bench moved, 80 bucks to my neighbor":
     "<piece> just|finally? [moved ,|-?] $ <method>? to <art>|my|our? <person>|<kin>|<new>",
+  "sold: dropped the hutch at 415 oak street, got 240":
+    "^ i|we|just* [dropped|dropped_off|delivered|left|took] <art>? <piece> off|over|up|down? at|to <grain> ,|-|.|and|for* got|collected|they_paid|she_paid|he_paid|she_gave_me|he_gave_me? $",
   "sold: hutch is outta here!! 240!!": "<piece> [is|s|are|its? outta|out_of here|there ,|-|!|.*] $",
   "sold: one lady cleaned me out, both lamps and the mirror for 75":
     "[cleaned me|us out ,|-|!|.|with*] … <piece> … $",

@@ -165,6 +165,8 @@ export const HANDS = rowsOf<OwnerEffect>({
     "[had|have|got|hired|paid <art>? <person>|<kin>|<new> <new>? to? weld|fix|repair|paint|sand|strip|refinish|reupholster|recane|cane|redo|clean|build|cut|move|haul|deliver|load] <art>? <piece> !done",
   "service: slipped my cousin 20 for loading the hutch":
     "paid|gave|pd|slipped|handed|tipped|tossed !me|us … $ for|to [loading|hauling|carrying|moving|lifting|unloading|lugging] <art>? <piece>",
+  "service: paid my brother 30 for fixing the drawer on the hutch":
+    "paid|gave|pd|slipped|handed|tipped|tossed !me|us … $ for|to [!<supply> <labor>|<service> <art> <any> <any>? on|of|in] <art>? <piece>",
   "service: gave bob 15 for sanding":
     "paid|gave|pd|slipped|handed|tipped|tossed !me|us … $ for|to [!<supply> <labor>|<service>] ;",
   "service: dropped the settee at the upholsterer, paid 150 up front":

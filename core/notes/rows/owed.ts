@@ -135,6 +135,8 @@ export const OWED = rowsOf<NumberEffect>({
   "owed: marcus took the desk, paid 90 cash, will bring the other 60": `${SALE} … ,|.|;|-? … $ … [,|and|plus|-|.|;|&|+* ${WILL}|paying|pays|bringing|brings* <art>|his|her|their? ${REST} of? $ <method>? ${LATER}?] ;`,
   "part paid: sold desk 140 100 now 40 later":
     "<sell> … $ … [first? $ now|today|up_front|so_far|already|first|down|to_start|tonight] and|then|,|&|-* $|rest|the_rest",
+  "part paid: hutch 240: 100 now and 140 friday":
+    "<piece> for|at|:|,|-? $ ,|:|-|.* [$ now|today|up_front] and|then|,|&|-* $",
   "owed: sold desk 140, 40 due friday":
     "<sell> … $ … [pays|paying|brings|bringing? $ left? later|to_come|to_go|due|left_to_pay|still_due|next_week|next_month|payday|tomorrow on|by|at|this|next? <day>|payday|pickup?]",
   "part paid: sold desk 140 got 100 of it":

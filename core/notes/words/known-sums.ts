@@ -45,6 +45,9 @@ export const KNOWN_BY: Readonly<Record<Exclude<Known, "named">, RegExp>> = {
   usual: /\b(?:usual|usually|normal|normally|regular|last time|last month)\b/,
 };
 
+/** Too much was handed over, and the rest handed back. */
+export const GIVES_CHANGE = /\b(?:gave|handed|give)\b.*\b(?:back|change)\b/i;
+
 /** Where haggling ended. */
 export const MET_AT_LAST =
   /\b(?:landed|settled|met|agreed|shook|compromised|ended up|wound up|split (?:it|the difference)|held|stuck|finally|in the end)\b/;
