@@ -67,7 +67,9 @@ export function opensAsking(text: string): boolean {
   // "Sold any lamps", "kept anything"
   const isAny =
     /^(?:sold|bought|listed|finished|started|kept|trashed|scrapped|donated|tossed|given|gave) any(?:thing|one)?\b/i;
-  const isCounted = /^(?:time|hours|hrs|money|miles) (?:spent|put|driven|worked|made|logged)\b/i;
+  // "Hours on the hutch": no note without a number.
+  const isCounted =
+    /^(?:my |our |the |total )*(?:time|hours|hrs|money|miles) (?:spent|put|driven|worked|made|logged|on|for|in)\b/i;
   const isRate = /^(?:per|average|avg|median) \w/i;
   return !/\d/.test(text) && [isRate, isDone, isAny, isCounted].some((opening) => opening.test(text.trim()));
 }

@@ -28,6 +28,12 @@ export const OF_DEEDS: readonly WayRow[] = [
     ],
   ]),
   [
+    "^ did|has|was|is !i|we|he|she|they|you x:3 get|gotten|been|got? picked_up|fetched|collected yet? $",
+    "is $x gone",
+    "did the hutch get picked up",
+    "is the hutch gone",
+  ],
+  [
     `p:${PIECES} with|that_have|that_had nothing|no_money|zero spent on|in them|it $`,
     "which spentless $p",
     "pieces with nothing spent on them",

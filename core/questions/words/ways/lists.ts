@@ -76,6 +76,30 @@ export const OF_LISTS: readonly WayRow[] = [
     "list my costs",
     "list expenses",
   ],
+  [
+    "^ list|show|show_me|what_were {my|our|the|all|any} losses|loss t:3? $",
+    "which pieces lost money $t",
+    "list my losses in june",
+    "which pieces lost money in june",
+  ],
+  [
+    "^ any|did_i_have_any|have_i_had_any|did_we_have_any losses t:3? $",
+    "did any pieces lose money $t",
+    "any losses this year",
+    "did any pieces lose money this year",
+  ],
+  [
+    "^ how_many different|distinct|separate|unique people|buyers|customers|clients|folks have|did? {bought|buy|buying|have|had|we|i|from|us|me|so_far|ever|sold|sell|to} t:3? $",
+    "how many buyers have i had $t",
+    "how many different people bought from us this year",
+    "how many buyers have i had this year",
+  ],
+  [
+    "^ which|what piece|pieces was|were|is|did the|that|our|my? x:2 for|go_to|go_on|go_into|go_toward|used_on|used_for $",
+    "list $x",
+    "which piece was the stain for",
+    "list stain",
+  ],
   ["^ what|which sold when|and_when $", "list sales", "what sold when", "list sales"],
   [
     "^ sold|sales list with dates|the_dates|their_dates $",

@@ -3,6 +3,12 @@ import type { WayRow } from "../../plainer.ts";
 /** Loans, supposed and asked of. */
 export const OF_LOANS: readonly WayRow[] = [
   [
+    "^ how_much|what a|per|each|every day {is|are|do|does|am|i|we|the|my|our} loans|loan|debt|interest {cost|costs|costing|running|paying|charge|charging|me|us|in|on|interest} $",
+    "how much is left on the loans",
+    "how much a day are the loans costing us",
+    "how much is left on the loans",
+  ],
+  [
     "^ am|are|will i|we be? on track|pace|course|schedule|target to|for",
     "will i",
     "are we on track to pay off the truck by june 2029",

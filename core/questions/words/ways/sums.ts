@@ -2,6 +2,18 @@ import type { WayRow } from "../../plainer.ts";
 
 /** Sums that are asked for in other words: what came in and by what, what was laid out, what a thing did. */
 export const OF_SUMS: readonly WayRow[] = [
+  [
+    "how_much|what did|have|has i|we write_off|written_off|wrote_off",
+    "profit on scrapped pieces",
+    "how much did we write off in may",
+    "profit on scrapped pieces in may",
+  ],
+  [
+    "o:most|least|best|worst {that|i|we|ive|weve|have|ever} made|make|cleared|earned on|off|from a|one|any|single|one_single sale $",
+    "$o profit on sold pieces",
+    "whats the least we made on a sale",
+    "whats the least profit on sold pieces",
+  ],
   ["gross profit|profits !margin", "profit on pieces", "gross profit in may", "profit on pieces in may"],
   [
     "^ p:profit|profits|made|net|what_i_made|how_much_did_i_make|how_much_did_we_make|how_much_have_i_made after|minus|less|net_of {the|my|all|paying|making} loan|loans payments|payment? ,? t:3? $",
