@@ -63,7 +63,7 @@ export const pay = defineVerb({
     says: [
       {
         say: phrases(
-          "paid pay payed pd sent send paying put threw threw_…_at chipped_…_off knocked_…_off shaved_…_off threw_another transferred paid_off paid_down made_…_payment made_a_payment payment payments paid_extra extra paid_on paid_toward kicked chucked tossed shoved plunked_down kicked_in dropped_…_on dropped_…_at mailed wired snuck sneaked yeeted plowed ploughed funneled funnelled dumped thrown flung lobbed poured_in pitched_in fired_off contributed applied shelled_out forked_over forked_out coughed_up wrote_a_check wrote_…_check cut_a_check scraped_together autopay auto_pay autopaid auto_payment automatic_payment autopay_took auto_pay_took autopay_hit",
+          "paid pay payed pd sent send paying put threw threw_…_at chipped_…_off knocked_…_off shaved_…_off threw_another transferred paid_off paid_down made_…_payment made_a_payment payment payments paid_extra extra paid_on paid_toward kicked chucked tossed shoved plunked_down kicked_in dropped_…_on dropped_…_at mailed wired squeezed_out eked_out snuck sneaked yeeted plowed ploughed funneled funnelled dumped thrown flung lobbed poured_in pitched_in fired_off contributed applied shelled_out forked_over forked_out coughed_up wrote_a_check wrote_…_check cut_a_check scraped_together autopay auto_pay autopaid auto_payment automatic_payment autopay_took auto_pay_took autopay_hit",
         ),
         with: ["loan"],
         without: ["piece", "percent"],

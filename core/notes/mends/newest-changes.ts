@@ -4,7 +4,9 @@ import { strongHeadsOf } from "../heads.ts";
 import { centsIn } from "../slots/money.ts";
 import { HINTS } from "../tokens/sign-bits.ts";
 import { bears } from "../verbs.ts";
+import { isCommon } from "../words/daily.ts";
 import { ARTICLES } from "../words/filler.ts";
+import { BE } from "../words/lived.ts";
 import { ACTED, FOR_IT, FORGOTTEN, LINKS, NOT_BY, NOT_US, OLD, POINTING, WHO } from "../words/mending.ts";
 import { HOUSEHOLD } from "../words/people.ts";
 import { OPINIONS } from "../words/traits.ts";
@@ -103,8 +105,9 @@ function householdIn(told: readonly Tok[]): Change | null {
       !isSkipped(token) &&
       ![ACTED, WHO, NOT_US, POINTING].some((words) => words.has(token.text)),
   );
-  // "uncle joe"
-  if (own.length > 1 || deeds.length > 1 || own.some(({ unknown }) => !unknown)) return null;
+  // "uncle joe", and not "the kids are asleep" or "the kids were up all night"
+  if (own.length > 1 || deeds.length > 1) return null;
+  if (own.some(({ unknown, text }) => !unknown || isCommon(text)) || isHow(told, only)) return null;
   const pieces = told.flatMap(({ mention }) => (mention && !mention.it ? [mention] : []));
   const kinds = deeds.flatMap((token) => strongHeadsOf(token)).map(({ kind }) => kind);
   const of: Of = {
@@ -115,6 +118,11 @@ function householdIn(told: readonly Tok[]): Change | null {
   const by = [only, ...own].map(({ text }) => text).join(" ");
   return { ...(Object.keys(of).length > 0 ? { of } : {}), to: { by } };
 }
+
+/** "the boys were up at five": how somebody was, and nothing that they did. */
+const isHow = (told: readonly Tok[], who: Tok): boolean =>
+  BE.has(told[told.indexOf(who) + 1]?.text ?? "") &&
+  !told.some(({ text }) => text !== "up" && (ACTED.has(text) || WHO.has(text)));
 
 /** "an estate sale", "the thrift store": where it came from. */
 function placeIn(told: readonly Tok[]): string | null {

@@ -3,7 +3,15 @@ import type { Draft } from "../interpreting/draft.ts";
 import { HINTS, type Sign } from "../tokens/sign-bits.ts";
 import { isCommon } from "../words/daily.ts";
 import { NEAR_AMOUNT } from "../words/doubts.ts";
-import { OPENS_ASIDE, OPENS_OF_OWN, OPENS_WIDE, OWNS, WHOSE_OWN } from "../words/links.ts";
+import {
+  ARTICLES_WIDE,
+  OPENS_ASIDE,
+  OPENS_OF_OWN,
+  OPENS_WIDE,
+  OWNS,
+  TERMS,
+  WHOSE_OWN,
+} from "../words/links.ts";
 import { isOwner } from "../words/people.ts";
 
 /*
@@ -85,26 +93,34 @@ export function passingIn(tokens: readonly Tok[], isNarrow = false): ReadonlySet
     isPassing &&= !token.claimed && token.kind !== "mark" && isNothing(tokens, at);
     isPassing ||=
       !token.claimed &&
-      isNothing(tokens, at) &&
+      (isNothing(tokens, at) || isLike(token, tokens[at + 1])) &&
       (opensAside(token, tokens[at + 1], isWide) || (isTold && isDoing(token)));
     if (isPassing) passing.add(token);
   }
   return passing;
 }
 
+/** "like a maniac", "via the page": such a word is in no list by itself, and before a number it is no opener. */
+const isLike = ({ text, roles }: Tok, next: Tok | undefined): boolean =>
+  !roles.hedge && !roles.heads && OPENS_ASIDE.has(text) && next?.kind === "word";
+
 /** "sick about it": what stands before no number says nothing of one. */
 function isNothing(tokens: readonly Tok[], at: number): boolean {
   const token = tokens[at]!;
   const next = tokens[at + 1]?.kind ?? "word";
+  if (TERMS.has(token.text)) return false;
   return saysNothing(token) || (NEAR_AMOUNT.test(token.text) && (next === "word" || next === "mark"));
 }
 
 /** "and my back hurts" opens one, "and a vase" none; "on her break", and not "on tick". */
 function opensAside({ text }: Tok, next: Tok | undefined, isWide: boolean): boolean {
   if (OPENS_OF_OWN.has(text)) return next !== undefined && OWNS.has(next.text);
-  if (isWide && OPENS_WIDE.has(text)) return next !== undefined && WHOSE_OWN.has(next.text);
+  if (isWide && OPENS_WIDE.has(text)) return next !== undefined && opensOf(text).has(next.text);
   return OPENS_ASIDE.has(text);
 }
+
+/** "on a dentist" names no more than where or on whom, "for a fence" what it is for. */
+const opensOf = (text: string): ReadonlySet<string> => (text === "on" ? ARTICLES_WIDE : WHOSE_OWN);
 
 /** "singing all the way", behind what the note tells. */
 const isDoing = ({ text }: Tok): boolean =>

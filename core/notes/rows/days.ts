@@ -29,6 +29,8 @@ const ROWS = rowsOf<DayEffect>({
     "[<sunsat>] faded|bleached|damaged|burned|burnt|worn|room|porch|tan|lamp|rotted|dried|roasted",
   "word: bought desk 40 it sat in a barn":
     "it|they|that|which|had|has|just|who|there [<sunsat> in|at|on|for|out|outside|there|around|under|by|all|down|here|unused|empty|through >]",
+  "word: sold the desk 40 at the end of the driveway":
+    "[end|beginning|middle|start|last of <art>? driveway|drive|line|street|road|lane|hall|block|aisle|rope|row|table|bed|counter|bar|dock|yard|tether|hallway|alley]",
   "word: sold the desk 40 as the sun came up":
     "[<sunsat>] is|was|came|comes|went|goes|rose|rises|set|shone|shines|shining|beating|blazing|peeking|up|finally|dipped|hit|beats|tea|tan|hat|hats|shine",
   "word: sold the desk 40, not bad for a monday": "for|like|such|quite|another|just a|another? [<weekday>] ;",

@@ -22,7 +22,7 @@ export const DOINGS = rowsOf<ChatterEffect>({
   "chat: sold the crib 40, done for today":
     ",|.|!|-|and|; [ok|okay|bedtime|im|we|were|all|so|and|that|its|it|thats|is* done|finished|spent|toast for today|tonight|the_day|the_night|the_evening|the_week|the_weekend|now?] ;",
   "chat: bedtime, done for today":
-    "^ [ok|okay|alright|well|bedtime|bed|night|,|im|we|were|all|so|and* done|finished|spent|toast for today|tonight|the_day|the_night|the_evening|the_week|the_weekend] ;",
+    "^ [ok|okay|alright|well|bedtime|bed|night|,|im|we|were|all|so|and* done|finished|spent|toast|lights_out for today|tonight|the_day|the_night|the_evening|the_week|the_weekend] ;",
   // When it came, against what was hoped of it.
   "chat: sold the crib 40, two days later than i had hoped":
     "[,|and|but* <span>|just|only|much|way|far|even|well|little|bit|day|week|month|a|one|some* later|sooner|earlier|longer|faster|quicker|slower|ahead than|of i|we|id|it|she|he|they|ive? had|was|were|have|first|originally|ever|ever_have? expected|planned|hoped|thought|imagined|figured|wanted|feared|usual|promised|schedule|before|ever|dared|guessed hope|to_hope|it_would|possible?] ;",
@@ -45,6 +45,20 @@ export const DOINGS = rowsOf<ChatterEffect>({
   "chat: on the way to work i bought a stool 9": `[on the|my|our? way back|home|over|up? to|from|home_from ${PLACES_OF_LIFE}]`,
   "chat: got desk 25 on the way home":
     "[on the|my|our? way home|in|out|back lol|haha|today|tonight|again|though|tho?] ;",
+  "chat: 2 hours on the crib after dropping hubby at the airport":
+    "[after|before|while|between|from|despite|besides|without dropping|picking_up|taking|driving|running|getting|putting|leaving|feeding|walking|bathing|settling|seeing|fetching|collecting|moving|making|promising|cleaning|washing <art>? <kin>|kids|kid|dog|dogs|cat|cats|chickens|goats|cows|horses|hubby|baby|twins|boys|girls|everyone|everybody|myself|breakfast|lunch|dinner|supper|coffee|beds|dishes|laundry >] ;",
+  "chat: 2 hours on the crib before the thunder started":
+    "[before|after|as|when|once|since|because <art>? rain|thunder|storm|snow|sun|wind|fever|heat|game|movie|show|kids|baby|twins|guests|company|power|service|church|school|shift|fog|music|party|rush|traffic|roosters|rooster|mosquitoes|bugs|furnace|<kin> started|starts|began|begins|broke|hit|ended|ends|finished|quit|stopped|came|went|left|woke|returned|let up|down|out|over|in|on|home|back|up* >] ;",
+  "chat: took 20 off the crib, mama needs the garage back":
+    ", [i|we|<kin>|mama|hubby just|really? need|needs|want|wants the|my|our|her|his|some? garage|space|room|floor|driveway|basement|porch|shed|workshop|hallway|corner back|again|for_the_car|for_christmas|for_company?] ;",
+  "chat: crib to 200 ahead of the holiday weekend":
+    "[ahead_of|before|in_time_for|just_in_time_for|in_honor_of <art>|my? holiday|long|busy|big|fair|market|birthday|labor_day|memorial_day|graduation|wedding|summer|spring|winter|fall|back_to_school weekend|rush|holidays|season|break|crowd|party?] ;",
+  "chat: started the crib, wish me patience":
+    "[wish|wished me|us|myself luck|patience|strength|courage|well|stamina|godspeed|fortitude]",
+  "chat: paid 300 to the loan from the waiting room":
+    "[in|at|from|inside <art>? <any>? <any>? waiting_room|waiting_rooms|waiting_area]",
+  "chat: paid 300 to the loan straight from my paycheck":
+    "loan|loans … [straight|right|directly? from|out_of|off my|our|his|her|this|the|todays paycheck|paycheque|check|pay|wages|wage|tips|pension|bonus|refund] ;",
   "chat: sold the crib 40 on the way home from the eye doctor":
     "[on the|my|our? way|drive|walk back|home|over from >] ;",
   "chat: the cat threw up on the drop cloth, sold the crib 40":

@@ -38,13 +38,13 @@ trivias username usernames vlog vlogger vlogs
 const HEALTH = `
 acupuncture adenoids allergist allergists anesthesiologist antacid antacids aromatherapy audiologist bangs
 bifocals biopsies bp braxton bronchiolitis buzzcut cardiologist cardiology chickenpox chiropractors colic
-colicky collagen croup csection cupping dilated echinacea eeg ekg elderberry endocrinologist endoscopy er
-ers flushot flushots gastro gestational glaucoma glucose goatee hematologist hicks hotflash hotflashes
-hottub icepack icepacks jab jabbed jabs labwork lamaze lasik lozenge lozenges melatonin menopausal
-microblading midwives multivitamin multivitamins neurology nicu norovirus oncology palliative pedicure
-pedicures perimenopause pinkeye pms probiotic probiotics pulmonologist referrals reiki retina rheumatologist
-roseola rsv sideburns sinusitis steamroom stye thrush tonsil turmeric updo urgentcare urinalysis urologist
-whooping
+colicky collagen croup csection cupping dentist dilated echinacea eeg ekg elderberry endocrinologist
+endoscopy er ers eye eyes flushot flushots gastro gestational glaucoma glucose goatee hematologist hicks
+hotflash hotflashes hottub icepack icepacks jab jabbed jabs labwork lamaze lasik lozenge lozenges melatonin
+menopausal microblading midwives multivitamin multivitamins neurology nicu norovirus oncology palliative
+pedicure pedicures perimenopause pinkeye pms probiotic probiotics pulmonologist referrals reiki retina
+rheumatologist roseola rsv sideburns sinusitis steamroom stye thrush tonsil turmeric updo urgentcare
+urinalysis urologist watchful whooping
 `;
 
 /** Dogs, cats and other pets. */
@@ -82,7 +82,7 @@ voles weedeater weedwacked weedwhacker whitefly wisteria zinnia zinnias
 
 /** What a car needs. */
 const CARS = `
-antifreeze emissions jumpstart moonroof sparkplug sparkplugs sunroof towed windshields
+antifreeze emissions jumpstart minivan minivans moonroof sparkplug sparkplugs sunroof towed windshields
 `;
 
 /** Feasts, church and other houses of prayer. */
@@ -184,8 +184,8 @@ predictably stealthily thirdly timidly unsurprisingly
 const IDLING = `
 ambled ambling cannonball catnapped cozied cozying dawdle dillydallied dillydally dillydallying fidgeted
 frolicking gallivanted gallivanting hiccupped hunkered hunkering lollygag lollygagged lollygagging mosey
-moseyed moseying nestled paddling plodded pottered pranced prancing romping schlep schlepping slog slogged
-slogging splashing traipsing
+moseyed moseying nestled paddling plodded pottered pranced prancing robe romping schlep schlepping slog
+slogged slogging splashing traipsing
 `;
 
 /** Cooking. */
