@@ -100,7 +100,7 @@ export function passingIn(tokens: readonly Tok[], isNarrow = false): ReadonlySet
   return passing;
 }
 
-/** "like a maniac", "via the page": such a word is in no list by itself, and before a number it is no opener. */
+/** "like a maniac": such a word is in no list by itself, and before a number it is no opener. */
 const isLike = ({ text, roles }: Tok, next: Tok | undefined): boolean =>
   !roles.hedge && !roles.heads && OPENS_ASIDE.has(text) && next?.kind === "word";
 

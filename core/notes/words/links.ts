@@ -175,7 +175,7 @@ export const SPENT_AT = wordSet("of on at");
 
 /** Behind a fact that stands, what such a word opens is told beside it: when, where, why, and how one felt. */
 export const OPENS_ASIDE = wordSet(
-  "in inside outside at by from with via w behind near around during after before between past across under beside along through among amid despite without past over next_to in_front_of because bc cuz cause coz since as while whilst when where which who that so like against about full_of ngl tbh lol lmao lmfao haha omg ugh whew dang damn smh fr lowkey highkey honestly frankly imo imho fwiw sry sorry thank thanks thx",
+  "in inside outside at by from with w behind near around during after before between past across under beside along through among amid despite without past over next_to in_front_of because bc cuz cause coz since as while whilst when where which who that so like against about full_of ngl tbh lol lmao lmfao haha omg ugh whew dang damn smh fr lowkey highkey honestly frankly imo imho fwiw sry sorry thank thanks thx",
 );
 
 /** How a deal was left open, or what hangs on it: told behind no such word in passing. */
