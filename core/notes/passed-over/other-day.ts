@@ -12,8 +12,9 @@ import { SAYS_TODAY } from "../words/replies.ts";
 /** A line's tokens, with what was done again told in full; the same ones where nothing was. */
 export function toldOfOtherDay(tokens: Tok[]): Tok[] {
   const last = tokens.findLastIndex(({ kind }) => kind !== "mark");
+  if (last < 0 || !isDay(tokens[last]!)) return tokens;
   const joint = tokens.findLastIndex((token, at) => at < last && isJoint(token));
-  if (joint < 1 || !isDay(tokens[last]!)) return tokens;
+  if (joint < 1) return tokens;
   const first = tokens.findLastIndex((token, at) => at < joint && token.kind === "mark") + 1;
   const before = tokens.slice(first, joint);
   const again = tokens.slice(joint + 1, last);

@@ -57,7 +57,7 @@ interface Needs {
 const numbersOfNeeds = ({ needs }: Needed, into: Needs): readonly number[] =>
   needs.toSorted((a, b) => a.often - b.often).map((need) => numberOfNeed(need, into));
 
-/** Tells of a need its classes, the bits of its common words, and where its phrases begin and end. */
+/** Tells of a need its classes, the bits of its common words, where its phrases begin and end, and the bits of their words. */
 function numberOfNeed(need: Element, { numbers, told, phrases, metBy }: Needs): number {
   const known = numbers.get(need);
   if (known !== undefined) return known;
@@ -68,12 +68,13 @@ function numberOfNeed(need: Element, { numbers, told, phrases, metBy }: Needs): 
   for (const { id } of single.filter((word) => !isCommon(word))) metBy[id]!.push(number);
   const from = phrases.length;
   for (const each of words) if (each.length > 1) phrases.push(each.length, ...each.map(({ id }) => id));
-  told.push(...partsOf(bits), sieveOf(single.filter(isCommon)), from, phrases.length);
+  const ofPhrases = secondOf(rarestIn(need));
+  told.push(...partsOf(bits), sieveOf(single.filter(isCommon)), from, phrases.length, ofPhrases);
   return number;
 }
 
 /** How many numbers a need has. */
-const OF_NEED = 7;
+const OF_NEED = 8;
 
 const all: Candidate[] = [];
 const none: Candidate[][] = [];
@@ -222,7 +223,7 @@ function withStanding(
 }
 
 /** Whether a line holds any of each need of a row, whose numbers stand from one place to another. */
-function holdsNeeds({ bits, sieve }: Units, lookup: Lookup, start: number, end: number): boolean {
+function holdsNeeds({ bits, sieve, second }: Units, lookup: Lookup, start: number, end: number): boolean {
   const { needed, needs, met, phrases, said } = lookup;
   const { a, b, c, d } = bits;
   for (let place = start; place < end; place += 1) {
@@ -235,7 +236,9 @@ function holdsNeeds({ bits, sieve }: Units, lookup: Lookup, start: number, end: 
       (needs[at + 2]! & c) |
       (needs[at + 3]! & d) |
       (needs[at + 4]! & sieve);
-    if (holds === 0 && !holdsPhrase(phrases, said, needs[at + 5]!, needs[at + 6]!)) return false;
+    if (holds !== 0) continue;
+    if ((needs[at + 7]! & second) === 0) return false;
+    if (!holdsPhrase(phrases, said, needs[at + 5]!, needs[at + 6]!)) return false;
   }
   return true;
 }
