@@ -1,5 +1,8 @@
 import type { Books, Piece } from "../../books/books.ts";
+import { lexed } from "../../notes/lexed.ts";
+import { isOfDay } from "../../notes/passed-over/chatter.ts";
 import type { Mention } from "../../notes/reading.ts";
+import { unitsOf } from "../../notes/rows/units.ts";
 import { type Gathered, gathered } from "../../notes/second-look/gathered.ts";
 import type { Desk } from "../decision.ts";
 import { ever } from "../pieces/fits.ts";
@@ -22,6 +25,7 @@ type LikelyDesk = Omit<Desk, "confirmed">;
 
 /** What such a message may be, likeliest first. */
 export function likelyOf(text: string, line: number, desk: LikelyDesk): Likely[] {
+  if (tellsOfDay(text)) return [];
   const found = gathered(text, line, desk.today);
   const isAsked = /\?\s*$/.test(text) && !found.tells.has("held") && !found.tells.has("removes");
   if (isAsked || text.length > LENGTH_MAX) return [];
@@ -42,6 +46,12 @@ export function likelyOf(text: string, line: number, desk: LikelyDesk): Likely[]
 }
 
 const LENGTH_MAX = 240;
+
+/** "zero done today, the twins are sick": nothing became of any piece. */
+function tellsOfDay(text: string): boolean {
+  const tokens = lexed(text);
+  return isOfDay(tokens, unitsOf([...tokens]));
+}
 
 function ofPieces(found: Gathered, numbers: readonly number[], { books }: LikelyDesk): Likely[] {
   const pieces = numbers.map((number) => books.pieces.get(number)!);

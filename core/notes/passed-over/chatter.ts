@@ -68,6 +68,7 @@ export function withoutChatter(tokens: Tok[], line: Units, trace?: Trace[]): Tok
   );
   const beside = withoutTurns(dropped, tokens, line, fired);
   const isAll = beside.length === stretches.length;
+  if (isAll && isOfRows(tokens, fired)) return withPhrases(tokens, tokens, fired);
   const kept = isAll ? tokens : without(tokens, beside);
   const phrases = isAll
     ? []
@@ -80,6 +81,23 @@ export function withoutChatter(tokens: Tok[], line: Units, trace?: Trace[]): Tok
         trace.push({ table: "beside", words: textOf(tokens.slice(from, to)) });
   }
   return phrases.length === 0 ? kept : withPhrases(kept, tokens, phrases);
+}
+
+/** Nothing of it but marks and what the rows account for: "dinner burned, typical", "zero done today". */
+const isOfRows = (tokens: readonly Tok[], fired: readonly Fired[]): boolean =>
+  tokens.every(
+    (token, at) =>
+      fired.some(({ from, to }) => at >= from && at < to) || (!isThing(token) && !isAmount(token)),
+  );
+
+/** Whether a whole message tells of the day alone. */
+export function isOfDay(tokens: readonly Tok[], line: Units): boolean {
+  const fired = chatter.fired(tokens, line);
+  if (fired.length === 0 || !isOfRows(tokens, fired)) return false;
+  const phrasesAt = new Map(fired.map((one) => [one.from, one]));
+  const stretches = stretchesOf(tokens, phrasesAt);
+  const told = stretches.filter((stretch) => isChat(tokens, stretch, phrasesAt, true));
+  return told.length === stretches.length && withoutTurns(told, tokens, line, fired).length === told.length;
 }
 
 /** "fingers crossed" is told of the note: what a row says turns it is never passed over. */
