@@ -14,6 +14,7 @@ import { anyOf, couldOf, eitherOf, isFor, isRefused, tellsNoFact, whyOf } from "
 import { bears } from "../notes/verbs.ts";
 import {
   CORRECTS_NOTHING,
+  COST_TO_DO,
   NOT_GOT,
   NOT_OLD,
   OF_A_SUM,
@@ -47,6 +48,7 @@ export function ofMisnoted(text: string, readings: readonly Reading[], desk: Loo
   const again = past && saidOfMeasure(text, readings, desk, past);
   if (again) return { readings: [again], isSure: true };
   if (!past || !mayCorrect(text) || saysAny(text, CORRECTS_NOTHING) || OF_A_SUM.test(text)) return null;
+  if (COST_TO_DO.test(text)) return null;
   const whole = wholly(text, readings, desk, past, false);
   const isMarked = saysAny(text, MARKS);
   const mayHaveParts = isMarked || NAMES_OLD.test(text) || (text.match(NUMBERS_SAID)?.length ?? 0) > 1;

@@ -210,6 +210,8 @@ export const ELSEWHERE = rowsOf<TurnEffect>({
   "other: took the kids to their lesson, 7 miles": `!!$ !!<piece> !!${SHOPPING} ${GOES} [my|our|the|all|both* ${FAMILY} along? to|home|around|over|back|from|at? <art>|my|our|their|her|his? <word>? <word>? ${FAR}] <miles>|to|home|around|over|back|from|;`,
   "other: picked up the kids, 12 miles": `!!$ !!<piece> ^ i|we|just|had_to|to* [picked|picked_up|dropped|dropped_off|got|fetched|collected|ran|took|brought|pick|pick_up|drop_off my|our|the|all|both|a* ${FAMILY}|<person>|<theirs>|him|her up|off?] … ,|-|.? <miles>`,
   "other: vacation 400 miles": `!!$ !!<piece> !!${SHOPPING} ^ [our|my|the|a|family|personal|private|kids* vacation|road_trip|holiday|commute|commuting|carpool|carpooling|groceries|grocery|school_run|family_trip|family_visit|day_trip|${PRIVATE_PLACE}] … ,|-|:|.? <miles>`,
+  "other: kids soccer fee 75":
+    "!!<piece> [soccer|football|baseball|softball|ballet|dance|karate|gymnastics|swimming|choir|daycare|preschool|school|gym|kids <word>? fee|fees|dues|tuition]",
   // What such a piece costs in a shop.
   "word: bought chair 20, sold for 90 new": `$ [,|-|.|(|and|but|this|that|these|those|they|it|one|usually|normally|same_one* sell|sells|sold|retail|retails|retailed|go|goes|went|run|runs|selling|costs|cost new? for|at? new? $ ${BRAND_NEW}]`,
   "word: bought chair for 20, sold new for 90":

@@ -89,6 +89,8 @@ const ROWS = rowsOf<NumberEffect>({
     "$ total|in_total|altogether|all_told|all_in|in_all|in_the_end [with <art>? $? deposit|deposits|down_payment]",
   "whole: sold the trunk 90 all in, deposit included":
     "$ in_the_end|all_in|total|altogether? [with|and|, <art>? $? deposit|deposits|down_payment included|counted|counted_in]",
+  "passing: cot sold to my sister in law at a discount, 40":
+    "[at a|an <opinion>|<trait>? discount|loss|steal|markdown|bargain]",
   "vague: sanded 3 of the 4 chairs, 20 min a chair": "<piece> … [<time> a|an|per <piece>]",
   "off asking: sold the dresser for 20 under asking": `${SOLD} … for|at|took|got|, [$ less|under|below|lower|off|cheaper|shy than|of? ${ASKED} it|them|price?] !!$`,
   "off asking: sold the dresser for 10 percent off": `<sell>|went|go|gone … for|at|,? [<percent>|half less|off|lower|under|below|cheaper than|of? ${ASKED}? it|them|price?] !!$`,

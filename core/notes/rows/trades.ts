@@ -11,6 +11,8 @@ export const TRADES = rowsOf<"none" | "trade" | "trade back">({
   "none: swapped chairs, my two for his rocker": "my|our [two|three|four] for his|her|their <piece>",
   "trade: gave the lamp and 15 for a trunk":
     "[gave|gave_up|giving|handed_over] <art>|<numbered> <piece>? and|plus|+|& $ for|to_get|and_got <art>? <piece>",
+  "trade: bench and 10 bucks for a lamp":
+    "^ <art>|my? [<piece> and|plus|+|& $] for|4 a|an|another <trait>|<opinion>* <piece>",
   "trade: gave up the mirror for a trunk, even":
     "gave|gave_up|giving|handed_over <art>? <piece> for <art>? <piece> ,? [even|even_up|straight_up|straight_across|no_cash]",
   "trade: gave bob the lamp and 15, got a trunk":

@@ -247,3 +247,7 @@ export const THE_NOTE = /\w one (?:was|is|came|should)\b/i;
 /** A fee that is a sale's, and what tells of another. */
 export const SALE_FEE = /^(?:card |sale |selling )?fees?$/;
 export const FEE_ELSEWHERE = /\b(?:at|for|from|to|gate)\b/i;
+
+/** "the mirror cost me 20 to fix": what was done to it, and not what it was bought for. */
+export const COST_TO_DO =
+  /\b(?:cost|ran|set) (?:me |us )?(?:back )?\$?\d[\d.]* to (?:fix|repair|redo|replace|refinish|reglass|reupholster|recover|move|haul)\b/i;
