@@ -24,11 +24,18 @@ export function fixingOf(turn: Turn, reading: ReadingOf<"fix">, replyRoot?: numb
     turn.refused.push({ text, line, why: "There is no amount of yours to change." });
     return null;
   }
-  if (others.length === 0 && only.effect.kind !== "instead") return only.effect;
+  const isDoubted = replyRoot === undefined && isOfRefused(turn);
+  if (others.length === 0 && only.effect.kind !== "instead" && !isDoubted) return only.effect;
   const prompt = `Which amount is ${show(reading.amount!)}?`;
   const matter = newMatter(reading, turn.today);
   openQuestion(turn, matter, { prompt, wants: "choice", choices: [...choices, NEVER_MIND] }, turn.note);
   return null;
+}
+
+/** The message right before told a sum that was not recorded: "actually 80" may be of that one. */
+function isOfRefused({ ledger, note, person }: Turn): boolean {
+  const before = ledger.note(note - 1);
+  return before?.state === "unclear" && before.author === person && /\d/.test(before.text);
 }
 
 function choicesIn(turn: Turn, root: number, reading: ReadingOf<"fix">, own: boolean): FixChoice[] {

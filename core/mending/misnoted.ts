@@ -20,6 +20,7 @@ import {
   OF_A_SUM,
   OF_MORE_NOTES,
   POINTING,
+  SAID_ANEW,
 } from "../notes/words/mending.ts";
 import { MAKES_THE, MARKS, NAMES_OLD, NUMBERS_SAID, OF_NOW, OLD_PHRASES } from "../notes/words/misnoted.ts";
 import { saysAny, wordsIn } from "../notes/words/words.ts";
@@ -158,7 +159,9 @@ function wholly(
     saysOther(reading) && !(isOfSale && isFor(reading, "noVerb"));
   // "desk was more like 90 min" right behind an hour on it
   const isThing = said.now.pieces.length > 0 || said.what !== undefined || said.loan !== undefined;
-  const isJust = said.isTold && isThing && hasValue(said.now) && isJustNow(only.fact, only.fact.kind, past);
+  const isPaid = said.kinds.includes("pay") || said.what !== undefined;
+  const isToldNow = said.isTold ? isThing : isDoubted(said) && isPaid && !saysAny(text, SAID_ANEW);
+  const isJust = isToldNow && hasValue(said.now) && isJustNow(only.fact, only.fact.kind, past);
   const isAtOnce = said.isProven || isRetold || isAgain || isJust || !readings.some(tellsOther);
   // "make the hutch 200" of one bought for 60: hardly that.
   const { fact, to } = only;

@@ -15,9 +15,20 @@ import { isMeasure, opensThing } from "./things.ts";
 /** A line's tokens with every price behind its own thing, and without how many things there are. */
 export function pricedApart(tokens: readonly Tok[]): readonly Tok[] {
   let amounts = 0;
-  for (const token of tokens) if (isAmount(token)) amounts += 1;
+  for (let at = 0; at < tokens.length; at += 1) {
+    if (isAmount(tokens[at]!)) amounts += 1;
+    // "bought a chair 10 and a lamp, free"
+    if (at > 1 && tokens[at]!.text === "free" && isPriceBehind(tokens, at))
+      return pricedApart(tokens.toSpliced(at - 1, 1));
+  }
   return amounts < 2 ? tokens : pricedInOrder(withoutCount(tokens));
 }
+
+/** It ends what is told of the thing before the comma. */
+const isPriceBehind = (tokens: readonly Tok[], at: number): boolean =>
+  tokens[at - 1]!.text === "," &&
+  isPiece(tokens[at - 2]!) &&
+  (tokens[at + 1] === undefined || tokens[at + 1]!.kind === "mark");
 
 const isSaid = (token: Tok): boolean => opensThing(token) || isAmount(token);
 

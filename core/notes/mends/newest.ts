@@ -211,6 +211,13 @@ function byRow(tokens: readonly Tok[]): NewestMended | null {
     const is = tokens[0]!.each ? null : centsIn(tokens[0]!);
     return is === null || beside.length > 1 ? null : { kind: "fix", amount: is };
   }
+  if (effect === "priced") {
+    const now = tokens.find(({ kind }) => kind === "amount")!;
+    const price = now.each ? null : centsIn(now);
+    return price === null
+      ? null
+      : { kind: "mend", of: { kinds: ["list", "reprice"], back: 1 }, to: { amount: price } };
+  }
   if (effect === "fee") {
     const kept = tokens.find(({ kind }) => kind === "amount");
     const fee = kept?.each ? null : centsIn(kept!);

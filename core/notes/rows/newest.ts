@@ -18,7 +18,7 @@ const SHOP = "the? store|shop|hardware_store|they";
  * "is" the one before what it comes of.
  */
 const ROWS = rowsOf<
-  "more" | "less" | "half" | "also" | "split" | "undone" | "buyer" | "agreed" | "is" | "fee"
+  "more" | "less" | "half" | "also" | "split" | "undone" | "buyer" | "agreed" | "is" | "fee" | "priced"
 >({
   "half: half of that was for the stool":
     "^ [half of? that|thats|those|it|its|the|them|this <supply>? is|was|were|went|goes|go? for|on|to|with] <art>? <piece> ;",
@@ -36,8 +36,9 @@ const ROWS = rowsOf<
     "^ [no|nope|wait|actually|sorry|oops|well* we|i|she|he|they said $ total|in_total|all_in|altogether|for_it? not|instead_of? $?] ;",
   "is: 125, he threw in a five":
     "^ $ ,? [he|she|they|we|i|it|but|because|cuz|cause|since|as|so* threw|tossed|chipped|kicked|rounded|forgot|left_out|missed|added in|up|down|out|it|him|her|the|a|an|another|extra|more|sales|with|$|tax|tip|change|bucks|dollars*] ;",
+  "priced: ok 70": "^ [ok|okay|fine|alright|all_right|well $] ;",
   "fee: card, and the reader took 3.90":
-    "^ <method>? ,? [and|but|minus|so* the|that|my? reader|site|app|platform|processor|machine|bank|they|it took|kept|keeps|takes|charged|charges|skimmed|ate me|us? $ of_it|of_that|in_fees|for_it|off_the_top?] ;",
+    "^ by|paid|with|on|it|was* <method>? ,? [and|but|minus|so* the|that|my? reader|site|app|platform|processor|machine|bank|they|it took|kept|keeps|takes|charged|charges|skimmed|ate me|us? $ of_it|of_that|in_fees|for_it|off_the_top?] ;",
   "more: add 5 to that": "^ [add $ to|on that|it|the_price|the_total] ;",
   "more: plus 2 tax": "^ [add|plus|and the? $ for|in? the? tax|sales_tax] ;",
   "more: add 2.50 tax to it": "^ [add $ tax to|on that|it] ;",
