@@ -98,8 +98,8 @@ export function paysForHeld(
       ? [{ kind: "sell", missing: ["price"], ...at }]
       : [{ kind: "sell", price: going, ...at }];
   if (amount === undefined) return [];
-  // "he sent 50 after all" of a piece at 250
-  if (!isFetched && !hasCome && going !== null && (amount + deposit) * 2 < going) return more;
+  // "he sent 50 after all" of a piece at 250, for which nothing was put down yet
+  if (!isFetched && !hasCome && deposit === 0 && going !== null && amount * 2 < going) return more;
   const sale: Reading = { kind: "sell", price: amount, fetched: true, ...at };
   if (isFetched || isRest) return [sale];
   return isMore ? more : [...more, sale];
