@@ -92,6 +92,10 @@ const HOLD_TAKEN_OFF = ["took", "take", "taking", "taken"];
 /** How a deposit goes back, before "deposit back". */
 const GAVE = ["gave", "handed", "mailed", "posted", "wired"];
 
+/** What becomes of the deposit of whoever is out. */
+const KEPT = ["kept", "keeping", "keep"];
+const WHOSE = ["her", "his", "their", "the"];
+
 /** That somebody wants a piece no more. */
 const WANT_NO_MORE = phrases(
   "doesnt_need does_not_need no_longer_needs doesnt_want does_not_want dont_want no_longer_wants no_longer_want didnt_want isnt_taking arent_taking wont_be_taking wont_take_…_after_all cant_take_…_after_all not_taking_…_after_all cant_do_…_after_all isnt_getting arent_buying arent_taking decided_against decided_not_to_buy decided_not_to_take decided_not_to_get isnt_gonna_take isnt_going_to_take not_gonna_take not_going_to_take wont_be_getting not_gonna_buy not_going_to_buy isnt_gonna_buy isnt_going_to_buy not_gonna_get not_taking not_going_to_get isnt_gonna_get cant_buy_…_after_all cant_get_…_after_all no_longer_taking no_want not_want no_wants not_wants no_need isnt_having not_having_…_after_all isnt_having_…_after_all not_have_…_after_all lost_interest_in no_longer_interested_in not_interested_in_…_anymore cant_take",
@@ -149,6 +153,9 @@ export const fallthrough = defineVerb({
       {
         say: [
           ...GAVE.map((gave) => `${gave} … deposit back`),
+          ...KEPT.flatMap((kept) =>
+            WHOSE.flatMap((whose) => [`${kept} ${whose} deposit`, `${kept} ${whose} deposit of`]),
+          ),
           "gave back … deposit",
           "handed back … deposit",
         ],

@@ -145,7 +145,7 @@ export const list = defineVerb({
       },
       {
         say: phrases(
-          "is_live are_live its_live went_live goes_live live_now now_live up_live is_online are_online is_on_the_internet went_online is_up_online",
+          "is_live are_live its_live went_live goes_live live_now now_live up_live is_online are_online is_on_the_internet went_online is_up_online up_now online_now is_up_now now_up now_online up_now_asking online_now_asking up_asking online_asking posted_now listed_now",
         ),
         with: ["piece", "number"],
         light: true,

@@ -74,7 +74,7 @@ export const AFTERWARDS = rowsOf<TurnEffect>({
     "^ i|we|just|well* [came|come|run|ran across|by] a|an|some|another|this <any>? <piece>",
   "bought: talked him down to 40 for a dresser":
     "^ i|we* [talked|beat|haggled|bargained|knocked|got him|her|them|seller|the_guy|the_lady|the_bloke|the_fella down to] $ for|on a|an|another",
-  "word: trunk done sold, 80": "<piece> [done] sold|gone|listed|bought|paid|went|let",
+  "word: trunk done sold, 80": "<piece> [done] sold|gone|bought|paid|went|let",
   "doubt: sold desk 140, at least thats what he says":
     "<sell>|<~list>|<~buy>|<~finish>|<pay> … [,|.|-|at_least|or|so|or_so* thats|that_is|its|is* what|how|like|or_so|so he|she|they|<person>|<kin>|<new> says|said|claims|claimed|told_me|tells_me|thinks|tells_it]",
   "doubt: sold desk 140 according to my sister":

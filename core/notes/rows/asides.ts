@@ -48,6 +48,12 @@ const ROWS = rowsOf<AsideEffect>({
     "[because|bc|cuz|cause|coz|since|so_that|due_to|thanks_to|given_that|seeing_as|considering >] ;",
   "aside: listed it 85 like the one before":
     "$ [,? like|just_like|same_as|as <art>? one|ones|other|others|last|first|previous one|ones|pair? before|last_time|got|did|was|went_for|fetched|sold_for?] ;",
+  "aside: 45 min on the desk, never ends":
+    ", [it|this|that|the|my|list|work|job|just* never|wont|doesnt ever? end|ends|stop|stops|finish|finishes] ;",
+  "aside: table now 85, need it out of the garage":
+    ", [i|we|really|just* need|needs|want|wants it|this|them|that out|gone|outta >] ;",
+  "aside: finished the chest and it might be the prettiest thing i've done":
+    "[,|and|but|. honestly|really|truly|i_think* it|this|that|she|he|they might|may|could just|well? be|look the|my|one_of|our|a <any> >] ;",
   "aside: put 75 from the chest on my loan":
     "$ [from|of|off|out_of <art>? <piece> sale|money|profit|cash|flip?] went|all|straight|right* to|toward|towards|on|onto|into|at|against <art>? <any>? loan|<loan>|debt",
   "aside: refunded 25 on the desk as the leg wobbles": "!well <any> [as !well >] ;",

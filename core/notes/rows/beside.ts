@@ -51,6 +51,12 @@ export const BESIDE = rowsOf<OwnerEffect>({
   "left: refunded 10 to the desk lady": `<refund> $? back? to <art>? [<piece> ${FOLK}] !!<piece>`,
   "left: gave the desk lady 10 back": `gave|handed|sent|paid <art>? [<piece> ${FOLK}] $ back !!<piece>`,
   "name: sold desk to the dresser lady 60": `to|for|from|with <art>? [<piece> ${FOLK}]`,
+  "word: refunded 18 to the woman who bought the chair":
+    "<refund> … <person> [who|that bought|got|took|has|purchased|ordered] <art>? <piece>",
+  "word: girl who wanted the vanity got cold feet":
+    "^ so|well|and|ok* <art>? <person> [who|that wanted|was_buying|was_getting|was_after|had|reserved|put_money_on|was_holding] <art>? <piece>",
+  "word: lamp sold 40, she wrote me a check":
+    ", [she|he|they|who wrote|handed|gave|cut me|us? a|an|the?] <method>",
   "name: sold dresser to the guy who bought the desk 60":
     "<person> [who|that|with|whod <word>? <art>? <piece>]",
   // What a stream costs is no income.

@@ -44,8 +44,6 @@ const ROWS = rowsOf<GoingOn>({
   "too: and the desk too": "^ <art>? <piece> [too|as_well|also] ;",
   "too: again today": "^ [again|once_more today?] ;",
   "listed: relisted at 195": "^ [relisted|reposted|re_listed|listed_again it? for|at?] $ ;",
-  "listed: both online now, 220":
-    "^ [its|it_is|theyre|they_are|both|both_are? up|posted|online|live|on now? ,|for|at*] $ ;",
   "listed: its on flipspot now, 120":
     "^ [its|it_is|theyre on|up_on|live_on <new> now|already|finally? ,|for|at*] $ ;",
   "listed: put it on flipspot 95": "^ [put|threw|stuck|posted|got it|them|both on|up_on <new> ,|for|at*] $ ;",

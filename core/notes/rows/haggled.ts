@@ -43,6 +43,8 @@ export const HAGGLED = rowsOf<TurnEffect>({
   "word: lady says a drawer sticks so i gave her 15 back on the dresser": `^ [${HE}* ${COMPLAINED} <word>? <word>? <word>? <word>? <word>? <word>? <word>? ${AND}*] i|we? had_to|just? ${GIVES_BACK} <word>? $ back`,
   "word: mirror lady says it hangs crooked, sent her 5 back": `^ <art>? <piece> [lady|guy|man|woman|buyer|couple|girl|dude|customer|people ${COMPLAINED} <word>? <word>? <word>? <word>? <word>? <word>? ${AND}*] i|we? had_to|just? ${GIVES_BACK} <word>? $ back`,
   "word: she complained about a scratch on the desk so i sent her 15 back": `^ [${HE}* ${COMPLAINED} <word>? <word>? <word>? <word>? <word>?] <piece> ${AND}* i|we? had_to|just? ${GIVES_BACK} <word>? $ back`,
+  "sold: sideboard went 240 cash":
+    "<piece> just|finally|both|all* [went] $ !over|under|more|less|up|down|to|higher|lower|percent",
   "word: that woman still wanted the bench, 75, already picked up": `^ [${HE}* still|really|just* wanted|came_for|was_after] <art>? <piece> ${AND}* $ <method>? ${AND}* already|all? picked_up|collected|${GONE}`,
   "sold: that woman still wanted the bench, 75, already picked up": `^ ${HE}* still|really|just* wanted|came_for|was_after <art>? <piece> ${AND}* $ <method>? [${AND}* already|all? picked_up|collected|${GONE}]`,
   "word: she found woodworm in the desk, refunded 30": `^ [${HE}* ${COMPLAINED} <word>? <word>? <word>? <word>? <word>?] <piece> ${AND}* i|we? had_to|just? refunded $`,

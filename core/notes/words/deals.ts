@@ -19,7 +19,7 @@ export const BACKED_OUT =
 /** What was still to come of a sale comes in. */
 export const COLLECT_WORDS = wordSet(
   `${WHOSE} picked up it them grabbed ${TAKING_IN} ${REST} i we my mine in full now finally fully came come comes through by arrived landed cleared showed ` +
-    "coughed ponied forked recd short shy more collecting grabbed stopped swung drove pulled over with w another of for on from toward towards all to go settled squared with just it's as well ahead and buyer guy did the whole thing way round been popped nipped stumped bunged brung quid come",
+    "coughed ponied forked recd short shy more collecting grabbed stopped swung drove pulled over with w another of for on from toward towards all to go settled squared with just it's as well ahead and buyer guy did the whole thing way round been popped nipped stumped bunged brung quid come this_morning this_afternoon this_evening tonight today",
 );
 
 /** What was owed never comes. */

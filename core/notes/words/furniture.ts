@@ -62,7 +62,7 @@ export const FURNITURE = wordsAlike(`
   telephone_seat monks_bench settle_bench footstool bureau_bookcase church_chair jelly_cabinet
   jelly_cupboard bakers_cabinet=bakers_cab=baker_cabinet bakers_rack=baker_rack flour_cabinet
   flour_bin_cabinet medicine_cabinet storage_cabinet kitchen_cabinet apothecary_cabinet
-  card_catalog=card_catalogue kitchen_island=kitchen_iland kitchen_cart butcher_block pantry_cabinet
+  card_catalog=card_catalogue kitchen_island=kitchen_iland island kitchen_cart butcher_block pantry_cabinet
   pantry cup+board=cuboard=cubbard=cubboard corner_cupboard larder tv_stand=tv_stnd=television_stand
   tv_console tv_cabinet tv_table media_console media_cabinet media_center
   entertainment_center=ent_ctr=ent_center=entertainment_centre entertainment_armoire=ent_armoire

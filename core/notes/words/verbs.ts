@@ -15,7 +15,7 @@ export const GIVEN_BACK =
 
 /** It was kept. */
 export const KEPT =
-  /^(?:kept|keeping|keep|stays|(?:hanging|hung|holding|held) on ?to|pocketed|pocketing|(?:deposit )?forfeited)$/;
+  /^(?:(?:kept|keeping|keep)(?: (?:her|his|their|the) deposit(?: of)?)?|stays|(?:hanging|hung|holding|held) on ?to|pocketed|pocketing|(?:deposit )?forfeited)$/;
 
 /** Behind a piece that somebody does not want: nothing that is done to it. */
 export const AFTER_REFUSAL = wordSet(
