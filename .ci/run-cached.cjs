@@ -11,9 +11,6 @@ const { Script } = require("node:vm");
 // ninety-four megabytes at the peak and makes the slowest notes slower; made much later, every note is. A Node without the
 // flag goes on without it.
 setFlagsFromString("--interrupt-budget=400000");
-// Most of it runs so seldom, too, that what the engine would learn of it is never used: begun by default after eight runs of
-// a function, it takes two megabytes more at the peak, and a note a twentieth less of the processor.
-setFlagsFromString("--interrupt-budget-factor-for-feedback-allocation=60");
 
 const path = join(__dirname, "bot.cjs");
 const cache = `${path}.cache`;
