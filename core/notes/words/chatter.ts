@@ -25,15 +25,15 @@ const HEALTH =
   "tendonitis vertigo dizzy dizziness nausea nauseous queasy stomach tummy belly tired tiring tuckered " +
   "pooped beat wiped drained zonked frazzled fried exhausted exhausting exhaustion sluggish groggy foggy " +
   "yawning yawned insomnia slept sleepless snoring snored limping limped cramp cramps cramping blister " +
-  "blisters blistered bandaid bandage bruised sunburn sunburned sunburnt sweating sweaty stiff achy aching " +
+  "blisters blistered bandage bruised sunburn sunburned sunburnt sweating sweaty stiff achy aching " +
   "feverish contagious medicine meds aspirin ibuprofen vitamins surgery checkup appointmentless physio yoga " +
   "gym workout jog jogged jogging walk walks stroll strolled hike hiked hiking swim swam swimming treadmill " +
   "steps diet dieting calories energy stamina oldish hangover hungover";
 
 /** Eating and drinking. */
 const FOOD =
-  "brewed brewing brew pot truckload sundae cone popsicle popsicles dumplings ramen sushi cereal marinade leftovers crockpot lunchbox picnic chili stew soup soups gumbo casserole lasagna spaghetti noodles pasta meatloaf brisket barbecue bbq " +
-  "roast potluck cookout leftovers takeout crockpot skillet pancakes waffles omelet omelette eggs bacon " +
+  "brewed brewing brew pot truckload sundae cone dumplings ramen sushi cereal marinade leftovers lunchbox picnic chili stew soup soups gumbo casserole lasagna spaghetti noodles pasta meatloaf brisket barbecue bbq " +
+  "roast potluck cookout leftovers takeout skillet pancakes waffles omelet omelette eggs bacon " +
   "sausage biscuits gravy toast oatmeal cereal yogurt smoothie bagel bagels muffin muffins croissant pastry " +
   "pastries danish bread sourdough dough baked baking bake cinnamon vanilla chocolate candy cupcake " +
   "cupcakes brownie brownies pies cobbler pudding popcorn chips pretzels salsa guacamole burrito burritos " +
@@ -154,7 +154,7 @@ const HASTE =
 const SPORTS =
   "soccer football baseball basketball softball volleyball hockey tennis pickleball golf golfing golfed " +
   "bowling bowled lacrosse gymnastics wrestling track tournament tournaments championship playoffs playoff " +
-  "superbowl inning innings overtime touchdown touchdowns homerun homer dunk goalie umpire referee coach " +
+  "inning innings overtime touchdown touchdowns homerun homer dunk goalie umpire referee coach " +
   "coaches coaching dugout bleachers stadium tailgating halftime scoreboard scored team teams league " +
   "leagues cheerleading cheering cheered mascot medal trophy races racing raced runner runners bike biking " +
   "biked cycling skating skated skateboard surfing surfed skiing skied sledding sledded";

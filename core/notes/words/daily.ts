@@ -155,7 +155,7 @@ dairy deli delicacy delicatessen devoured dill diners dips doggie drumstick dump
 enchilada entree fajita fajitas falafel feta figs fillet fizz flan flatbread flavored flavors flour focaccia
 foodie fruity garlic gelato ginger gluten gnocchi gobble gobbled gouda gourmet grape grapefruit grapes
 greens grub guava gummy gyro gyros haddock halibut hamburger hamburgers hangry herbs hoagie hollandaise
-homebrew honeydew horseradish hummus icecream iced icing jalapeno jello juices kabob kabobs kale kebab
+homebrew honeydew horseradish hummus icecream iced icing jalapeno juices kabob kabobs kale kebab
 kebabs ketchup kimchi kiwi leek lemon lemons lentil lentils licorice lime limes linguine liquor lobster
 lollipop lox lunched macaroni mango mangoes margarine marmalade marshmallow marshmallows martini mayo
 mayonnaise meatball meats meaty melon meringue milk milkshake milkshakes mimosa mimosas mints miso mojito

@@ -18,13 +18,13 @@ crosscountry dribble dribbled dugouts dumbbells electrolytes faceoff fairway far
 handstand hiit homeruns hydrated infield jiujitsu jogs kettlebell kettlebells kickoff kickoffs kneepads laps
 layup leaguers linesman lunges marathons mouthguard nationals offside outfield overtimes pedometer
 pickleballs pompom pompoms puck pucks racquet racquetball rebound rebounds referees regionals relays
-scrimmage scrimmages shinguards sideline sidelines softballs stepcount strikeout strikeouts superbowls
-teeball teed trampoline umpires volleyed zumba
+scrimmage scrimmages shinguards sideline sidelines softballs stepcount strikeout strikeouts
+teeball teed trampoline umpires volleyed
 `;
 
 /** Telephones, screens, games. */
 const SCREENS = `
-antivirus arcades beeper bingos blackjack blogger bluetooth bunco canasta captcha chatbot clickbait cosplay
+antivirus arcades beeper bingos blackjack blogger bunco canasta captcha chatbot clickbait cosplay
 cribbage crime dialup doomscroll doomscrolled doomscrolling emoji emojis euchre fandom fanfic faxes firewall
 flipphone gif gifs glitched glitching glitchy groupchat groupchats hashtag hashtags hotspot influencer
 influencers infomercial infomercials kdrama kdramas lagging laggy livestream livestreaming livestreams login
@@ -37,10 +37,10 @@ trivias username usernames vlog vlogger vlogs
 /** Illness, doctors, how one looks after oneself. */
 const HEALTH = `
 acupuncture adenoids allergist allergists anesthesiologist antacid antacids aromatherapy audiologist bangs
-bifocals biopsies bp braxton bronchiolitis buzzcut cardiologist cardiology chickenpox chiropractors colic
+bifocals biopsies bp bronchiolitis buzzcut cardiologist cardiology chickenpox chiropractors colic
 colicky collagen croup csection cupping dentist dilated echinacea eeg ekg elderberry endocrinologist
-endoscopy er ers eye eyes flushot flushots gastro gestational glaucoma glucose goatee hematologist hicks
-hotflash hotflashes hottub icepack icepacks jab jabbed jabs labwork lamaze lasik lozenge lozenges melatonin
+endoscopy er ers eye eyes flushot flushots gastro gestational glaucoma glucose goatee hematologist
+hotflash hotflashes hottub icepack icepacks jab jabbed jabs labwork lasik lozenge lozenges melatonin
 menopausal microblading midwives multivitamin multivitamins neurology nicu norovirus oncology palliative
 pedicure pedicures perimenopause pinkeye pms probiotic probiotics pulmonologist referrals reiki retina
 rheumatologist roseola rsv sideburns sinusitis steamroom stye thrush tonsil turmeric updo urgentcare
@@ -77,7 +77,7 @@ geraniums honeysuckle hornworms hosta hostas hyacinth hyacinths impatiens junebu
 mayflies mayfly mealybugs millipede moles mossy mulched okra opossum orchid orchids pansies petunia petunias
 poisonivy possums raccoons ragweed rhododendron rhododendrons romaine rosebushes rutabaga sagebrush
 silverfish skunks snapdragon snapdragons snowpeas stinkbug stinkbugs succulent succulents sumac tulip vole
-voles weedeater weedwacked weedwhacker whitefly wisteria zinnia zinnias
+voles whitefly wisteria zinnia zinnias
 `;
 
 /** What a car needs. */
@@ -134,7 +134,7 @@ culdesac decks dentists dirtroad distillery doorsteps drawbridge drivethru drive
 drycleaning ensuite feed fishmonger fishmongers foodcourt foodtruck funerals galleries gameroom garagedoor
 gasstation gasstations graveyards greengrocer grocer grocers guestroom jailhouse lakefront lakehouse
 limousine lobbies loo mancave mortuary mudroom multiplex nook nooks observatory parkinggarage parkinglot
-parkinglots patios patisserie pavements pergola pergolas planetarium portapotty redeye restarea reststop
+parkinglots patios patisserie pavements pergola pergolas planetarium redeye restarea reststop
 rideshare rideshares riverbank riverbanks rollercoaster rollercoasters roundabouts salon salons selfcheckout
 sewingroom sideyard spareroom splashpad splashpads staircases store stores streetcars sunporch taproom
 tearoom tearooms teashop trolleys truckstop truckstops tsa veranda verandah vestibule waterpark waterparks
@@ -190,7 +190,7 @@ slogged slogging splashing traipsing
 
 /** Cooking. */
 const KITCHEN = `
-airfryer barbecued bento boilover braised broiled burny carryout charred crispy crockpots doggiebag doggybag
+airfryer barbecued bento boilover braised broiled burny carryout charred crispy doggiebag doggybag
 frosting inedible kneaded kneading lunchboxes marinated marinating mealprep mealprepping microwaved mushy
 overcooked potlucking preheated preheating reheated sauteed singed slowcooker sprinkles takeouts undercooked
 whisked whisking
