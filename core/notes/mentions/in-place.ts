@@ -45,6 +45,9 @@ function groupAt(tokens: readonly Tok[], at: number): Found | null {
   }
   if (PAIRS.has(text)) return found({ it: true, count: 2 });
   if (GROUPS.has(text)) return found({ it: true, plural: true });
+  // "25 down on the other from rosa"; "got the other 20" is money.
+  const isOther = text === "other" && tokens[from + 1]?.kind !== "amount";
+  if (isOther) return found({ other: true, count: 1 });
   if (tokens[from + 1]?.text !== "one") return null;
   if (text === "remaining") return found({ other: true, count: 1 }, from + 2);
   return text === "last" ? found({ other: true, count: 1, last: true }, from + 2) : null;
