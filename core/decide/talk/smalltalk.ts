@@ -36,7 +36,9 @@ export function smallTalk(text: string): string | null {
   // "three people messaged within the hour", "40 views already"
   const isCount = (word: string): boolean => /^\d+$/.test(word) || UNITS[word] !== undefined;
   const isOfLookers = (word: string): boolean => LOOKERS.has(word) || LOOKED.has(word) || isCount(word);
-  if (words.length > 2 && words.some((word) => LOOKERS.has(word)) && words.every(isOfLookers)) return "";
+  const isMoneyToo = /[$€£]|\d[.,]\d/.test(text);
+  if (words.length > 2 && !isMoneyToo && words.some((word) => LOOKERS.has(word)) && words.every(isOfLookers))
+    return "";
   if (!words.every(isBeside)) return null;
   if (words.some((word) => THANKS.has(word))) return "Any time.";
   return words.some((word) => SMALL_TALK.has(word)) ? "" : null;
