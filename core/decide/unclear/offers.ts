@@ -63,9 +63,7 @@ export function askOfOffer(
 ): Ask | null {
   if (!tellsOffer(reading) || isDeclined(reading)) return null;
   const sale = standing.flatMap(({ reading: each }) => (each.kind === "sell" ? [each] : []))[0];
-  const pieces = sale
-    ? recordedPieces(deciding.decide(sale, desk))
-    : (desk.talk?.replied ?? desk.talk?.latest ?? []);
+  const pieces = sale ? recordedPieces(deciding.decide(sale, desk)) : spokenFor(desk);
   const asked = askingFor(pieces, desk.books);
   if (asked === null) return null;
   // "he said 90, i said 110, we met at 100": what stood at the end.
@@ -105,7 +103,7 @@ export function askOfOffer(
   const prompt = isAgreed
     ? `Agreed at ${show(price)}. Sold, or still to be fetched?`
     : `An offer of ${show(price)} is no sale yet. Taken?`;
-  return { prompt, wants: "choice", choices: [...choices, NOT_TAKEN], offer: { pieces, price } };
+  return { prompt, wants: "choice", choices: [...choices, NOT_TAKEN], offer: { pieces: [...pieces], price } };
 }
 
 /** The reading of a message that tells of an offer for pieces that are listed; undefined: none does. */
@@ -268,6 +266,12 @@ function isOfIt(reading: Reading): boolean {
 const saysNothing = (reading: Reading): boolean => reading.kind === "unclear" && !/\d/.test(reading.text);
 
 /** What pieces that are here are listed at together, in cents; null where they are not listed, or there is none. */
+/** What was spoken of last, where that is for sale; else what the offer before was made for: "i countered with 180". */
+function spokenFor({ talk, books }: Omit<Desk, "confirmed">): readonly number[] {
+  const spoken = talk?.replied ?? talk?.latest ?? [];
+  return askingFor(spoken, books) === null ? (talk?.offers?.[0]?.pieces ?? spoken) : spoken;
+}
+
 function askingFor(numbers: readonly number[], books: Books): Cents | null {
   const pieces = numbers.map((number) => books.pieces.get(number)!);
   const isHere = pieces.every(({ gone, listed, hold }) => gone === null && listed !== null && hold === null);
