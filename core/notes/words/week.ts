@@ -104,7 +104,7 @@ dissertations dogsit dogsitting dogwalking enrolling flashcard flashcards foreme
 hostessing housesit housesitting hybrid juniors linecook linecooks nannied nannying nightshifts notebooks
 offboarding onboarded petsit petsitting picket picketed picketing ppe punchclock refinery registrar rostered
 rushhour scaffolding scrum scrums seniors sororities sprints steeltoes storytimes subbed subbing swingshift
-swingshifts syllabi teleworking transcript trucking tutored tutors valedictory waitressed waitressing
+swingshifts syllabi teleworking trucking tutored tutors valedictory waitressed waitressing
 watercooler wfh worksite
 `;
 
