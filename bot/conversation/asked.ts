@@ -126,13 +126,12 @@ export function answerAsked(
   const isAsked = sounds || opens || readings.every(({ kind }) => kind === "ask");
   // Words that make no note and have an answer in the books are a question, whatever mark is missing; where they name a
   // figure, nothing is an answer too.
-  // "kids helped today": with a word put right, and no word that asks, it is rather talk.
-  const isPutRight = / read as /.test(answered.text);
   // "going to an auction saturday" is a plan.
   const isPlan = readings.some((reading) => isFor(reading, "intention")) && !hasFigure(answered);
   const isTold =
     answered.understood &&
-    !isPutRight &&
+    // "kids helped today": with a word put right, and no word that asks, it is rather talk.
+    !answered.isPutRight &&
     !isPlan &&
     readings.every(({ kind }) => kind === "unclear") &&
     (hasFigure(answered) || answered.opens === true);

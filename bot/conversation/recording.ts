@@ -113,14 +113,16 @@ function decideOtherFix(
   const mend = mendOfFix(reading, talkingDesk(turn, belonging.replyRoot));
   if (mend) return decideFact(turn, { ...matter, reading: mend }, belonging, next);
   const { minutes, miles, isTold, text, line } = reading;
-  // "it was 24 miles round trip" behind what was no drive yet.
-  if (miles !== undefined && saysAny(text, TRIP_TOLD)) {
-    const drive: ReadingOf<"drive"> = { kind: "drive", miles, follows: true, text, line };
-    return decideFact(turn, { ...matter, reading: drive }, belonging, next);
-  }
-  // "*20 miles" behind what was no drive yet.
-  if (isTold && miles !== undefined) {
-    const drive: ReadingOf<"drive"> = { kind: "drive", miles, text, line };
+  // "*20 miles", or of the piece spoken of "it was 24 miles round trip", behind what was no drive yet.
+  const isTrip = miles !== undefined && saysAny(text, TRIP_TOLD);
+  if (miles !== undefined && (isTrip || isTold)) {
+    const drive: ReadingOf<"drive"> = {
+      kind: "drive",
+      miles,
+      ...(isTrip ? { follows: true } : {}),
+      text,
+      line,
+    };
     return decideFact(turn, { ...matter, reading: drive }, belonging, next);
   }
   // "took me 2 hours" behind what was no work yet.

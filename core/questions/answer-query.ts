@@ -55,7 +55,8 @@ function stateText(desk: Desk, { counted, list, filters, period }: Query, { rows
 /** What a query comes to. */
 export function answerQuery(desk: Desk, query: Query, parts: Parts): Answered {
   const result = runQuery(desk, query);
-  const words = wordsOf(desk, query, result, correctedWords(parts.marks));
+  const corrected = correctedWords(parts.marks);
+  const words = wordsOf(desk, query, result, corrected);
   const { unit } = measures[query.measure];
   const state = stateText(desk, query, result);
   const period =
@@ -76,6 +77,7 @@ export function answerQuery(desk: Desk, query: Query, parts: Parts): Answered {
     ...(rows ? { rows } : {}),
     period: period ? { from: period.from, to: period.to } : null,
     text: `${firstWordOf(desk, query, result)}${state ?? words}`,
+    ...(state === null && corrected.length > 0 ? { isPutRight: true as const } : {}),
     ...(state === null ? restOf(linesOf(result.rows ?? [], result.rowUnit ?? unit)) : {}),
     ...(query.picture && result.rows ? { chart: barsOf(headOf(words), result.rows, unit, showValue) } : {}),
     query,

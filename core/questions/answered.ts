@@ -20,6 +20,8 @@ export interface Answered {
   asks?: boolean;
   /** Its words name a figure: where one of them is not known, it is worth naming. */
   opens?: boolean;
+  /** A word of it was taken for another one, and the text says which. */
+  isPutRight?: true;
   /** Of a question that is not understood: the words that stand in the way, as typed. */
   words?: readonly string[];
   /** It tells of the month or the loan, which members may not be meant to see. */

@@ -13,6 +13,7 @@ import { ever, here } from "../pieces/fits.ts";
 import { foundBy } from "../pieces/match.ts";
 import { byNumbers } from "../pieces/mentioned.ts";
 import { type Dealt, dealtIn } from "./dealt.ts";
+import { isNearAsking, NEAR_LEAST } from "./near-asking.ts";
 import { isPromised } from "./promised.ts";
 import { isAnother } from "./whom.ts";
 
@@ -151,8 +152,6 @@ function othersThan(spoken: readonly number[], books: Books): number[] {
 
 type Pieces = readonly Readonly<Piece>[];
 
-const PRICE_LEAST = 0.5;
-const PRICE_MOST = 1.25;
 const DEPOSIT_MOST = 0.6;
 
 function toldOf(dealt: Dealt, pieces: Pieces, desk: Omit<Desk, "confirmed">): object | object[] | null {
@@ -199,7 +198,7 @@ function toldOf(dealt: Dealt, pieces: Pieces, desk: Omit<Desk, "confirmed">): ob
   if (sum === undefined)
     return going !== null && says("full") ? { kind: "sell", price: going, ...by, ...at } : null;
   // What nobody had been asked for yet is asked about.
-  const isLikely = going !== null && sum >= going * PRICE_LEAST && sum <= going * PRICE_MOST;
+  const isLikely = going !== null && isNearAsking(sum, going);
   const sold = { kind: "sell", price: sum, ...by, ...at };
   // "gave me 50" of 90: that may be put down on it.
   return isLikely && !isGone && sum <= going * DEPOSIT_MOST
@@ -246,7 +245,7 @@ function priced(
     return deals.has("up") && pieces.every(({ listed, finished }) => listed === null && finished !== null)
       ? { kind: "list", price: sum }
       : null;
-  return sum !== going && sum >= going * PRICE_LEAST && sum <= going * 1.5
+  return sum !== going && sum >= going * NEAR_LEAST && sum <= going * 1.5
     ? { kind: "reprice", price: sum }
     : null;
 }
@@ -282,7 +281,7 @@ function ofHeld(
   // "came and paid 220 more, it's his": what was put down, and that.
   const total = sum + deposit;
   const isBeside = deposit > 0 && isCome && (deals.has("more") || deals.has("rest"));
-  return isBeside && going !== null && total <= going && total >= going * PRICE_LEAST ? sold(total) : null;
+  return isBeside && going !== null && total <= going && total >= going * NEAR_LEAST ? sold(total) : null;
 }
 
 type Told = { kind: "sell"; price: Cents; whole: true } | { kind: "hold"; deposit: Cents };

@@ -12,6 +12,7 @@ import { piecesOf } from "../echo.ts";
 import { held, here } from "../pieces/fits.ts";
 import { foundBy, matchMention } from "../pieces/match.ts";
 import { byNumbers, mentionsOf } from "../pieces/mentioned.ts";
+import { isNearAsking } from "./near-asking.ts";
 import { offeredOther } from "./offered.ts";
 import { owingPieces, salesOwing } from "./owing.ts";
 import { isAnother, toldApart } from "./whom.ts";
@@ -60,10 +61,6 @@ export function fetchedOf(read: Reading, desk: Omit<Desk, "confirmed">): Fetched
   return { reading: sale, confirmed: isWhole ? ["whole price"] : [] };
 }
 
-/** Of what is asked for it, a piece brings so much at the least and at the most. */
-const PRICE_LEAST = 0.5;
-const PRICE_MOST = 1.25;
-
 /** "the bookcase was collected at noon, 115 in cash" of one that is listed, and held for nobody: it was sold. */
 export function soldFetched(reading: Reading, { books }: Pick<Desk, "books">): Reading | null {
   if (reading.kind !== "collect" || !reading.pieces || reading.amount === undefined) return null;
@@ -72,7 +69,7 @@ export function soldFetched(reading: Reading, { books }: Pick<Desk, "books">): R
   const isOffered = pieces.every(({ hold, listed, gone }) => !hold && listed !== null && gone === null);
   const going = goingPrice(books, pieces);
   const { kind: _, amount: price, ...rest } = reading;
-  const isPrice = going !== null && price >= going * PRICE_LEAST && price <= going * PRICE_MOST;
+  const isPrice = going !== null && isNearAsking(price, going);
   return pieces.length > 0 && isOffered && isPrice ? { ...rest, kind: "sell", price } : null;
 }
 

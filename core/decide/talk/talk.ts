@@ -22,12 +22,12 @@ import {
   allOfThem,
   areAllOfIt,
   eachHere,
-  groupMeant,
-  groupOf,
+  groupOfOne,
   hereOf,
   likelySold,
   paidAndOwed,
   theOther,
+  wholeGroup,
 } from "./unnamed.ts";
 
 /*
@@ -177,7 +177,7 @@ function settledBy(
   if (mention.half && !count) return null;
   if (mention.alike) return ofSameKind(spoken, count ?? 1, books);
   if (mention.it && mention.plural) {
-    const all = groupMeant(reading.text, spoken, books);
+    const all = wholeGroup(reading.text, spoken, books);
     return all && byNumbers(all);
   }
   if (!other) {
@@ -187,7 +187,7 @@ function settledBy(
     const all = allOfThem(count!, reading, books);
     if (all && all.length > 1) return byNumbers(all);
     // "sold one 15" behind a single piece is hardly that one, but one of those that it came with, or of the only ones for sale.
-    const group = groupOf(spoken, books);
+    const group = groupOfOne(spoken, books);
     return group.length >= count! && group.length > 1 ? someOf(group[0]!.name, count!) : null;
   }
   if (name === undefined || names.length > 0) return null;

@@ -11,6 +11,7 @@ import { ALL_AS_ONE } from "../../notes/words/links.ts";
 import { THE_SET } from "../../notes/words/pieces.ts";
 import { saysAny, wordsIn } from "../../notes/words/words.ts";
 import type { Verb } from "../../verbs/verb.ts";
+import { isNearAsking, NEAR_LEAST } from "../deals/near-asking.ts";
 import { offerFor } from "../deals/offered.ts";
 import type { Ask, Choice, Desk } from "../decision.ts";
 import { listed, paidFor } from "../pieces/fits.ts";
@@ -24,10 +25,6 @@ import { byNumbers, mentionsOf } from "../pieces/mentioned.ts";
 type Sale = ReadingFields["sell"];
 
 type Pieces = readonly Readonly<Piece>[];
-
-/** A price in this part of the asking one is what came of it; beyond, it is asked of which piece. */
-const NEAR_LEAST = 0.5;
-const NEAR_MOST = 1.25;
 
 /** "sold 165 card": the only piece that is listed, where it was spoken of last or nothing else is here; null else. */
 export function soldUnnamed(reading: Reading, desk: Omit<Desk, "confirmed">): Reading | null {
@@ -185,7 +182,7 @@ function theSet(text: string, books: Books): number[] | null {
 const saysSet = (text: string): boolean => saysAny(text, THE_SET) || wordsIn(text)[0] === "set";
 
 /** "the set": the only one here; where nothing goes by such a name, those spoken of, or the only ones that came together. */
-export function groupMeant(text: string, spoken: readonly number[], books: Books): number[] | null {
+export function wholeGroup(text: string, spoken: readonly number[], books: Books): number[] | null {
   const here = hereOf(books);
   if (saysSet(text) && here.some(({ name }) => isSetName(name))) return theSet(text, books);
   const told = here.filter(({ number }) => spoken.includes(number));
@@ -194,7 +191,7 @@ export function groupMeant(text: string, spoken: readonly number[], books: Books
 }
 
 /** "sold one 15" behind what is no group: one of the only ones that came together, where only they are for sale or were just spoken of. */
-export function groupOf(spoken: readonly number[], books: Books): Pieces {
+export function groupOfOne(spoken: readonly number[], books: Books): Pieces {
   const lots = groupsOf(hereOf(books)).filter(({ length }) => length > 1);
   const told = lots.filter(([one]) => spoken.some((number) => isAlike(books.pieces.get(number)!, one!)));
   const listed = lots.filter((pieces) => pieces.every((piece) => piece.listed !== null));
@@ -209,7 +206,7 @@ function onlyListed(price: Cents | undefined, { books, talk }: Omit<Desk, "confi
   const [pieces, ...others] = groupsOf(all.filter(({ listed }) => listed !== null));
   if (!pieces || others.length > 0 || price === undefined) return null;
   const asked = listPriceOf(pieces) ?? 0;
-  if (price < asked * NEAR_LEAST || price > asked * NEAR_MOST) return null;
+  if (!isNearAsking(price, asked)) return null;
   const numbers = numbersOf(pieces);
   const isSpokenOf = talk?.latest?.every((number) => numbers.includes(number)) === true;
   return isSpokenOf || pieces.length === all.length ? numbers : null;

@@ -43,8 +43,7 @@ type NewestMended =
 export function newestMended(line: readonly Tok[], today: Day): NewestMended | null {
   const said = withoutExcuse(line.filter(({ kind }) => kind !== "mark"));
   // "wrong piece, that was the dresser"
-  const isWrongOne = said[0]?.text === "wrong" && WRONG_ONES.has(said[1]?.text ?? "");
-  const tokens = isWrongOne ? said.toSpliced(1, 1) : said;
+  const tokens = isWrongOne(said, 0) ? said.toSpliced(1, 1) : said;
   const isAsked = line.some(({ text }) => text === "?");
   const right = isAsked ? null : rightPiece(said);
   if (right) return { kind: "mend", of: { back: 1 }, to: { pieces: [right] } };
@@ -124,12 +123,14 @@ function rightPiece(said: readonly Tok[]): Mention | null {
   return right?.mention && others.length === 0 ? right.mention : null;
 }
 
+/** "wrong one", "wrong piece", at a place. */
+const isWrongOne = (said: readonly Tok[], at: number): boolean =>
+  said[at]?.text === "wrong" && WRONG_ONES.has(said[at + 1]?.text ?? "");
+
 /** "wrong one, it was the oak table, 200": the piece that it was, and its price; null where more is said. */
 function otherAtPrice(said: readonly Tok[]): { pieces: Mention[]; amount: Cents } | null {
   const at = said.findIndex(({ text }) => text === "wrong");
-  const isWrongOne =
-    at >= 0 && said.slice(0, at).every(isOpening) && WRONG_ONES.has(said[at + 1]?.text ?? "");
-  if (!isWrongOne) return null;
+  if (at < 0 || !isWrongOne(said, at) || !said.slice(0, at).every(isOpening)) return null;
   const told = said.slice(at + 2);
   const [piece, sum, ...others] = told.filter((token) => !isSkipped(token) && !isOpening(token));
   const amount = sum?.kind === "amount" ? centsIn(sum) : null;

@@ -11,11 +11,11 @@ import {
   GOES_TO,
   GROUPS,
   LESSENS,
-  OBJECTS,
   PAIRS,
   POINTS_OUT,
   WHEN,
 } from "../words/pieces.ts";
+import { SOMEBODY } from "../words/telling.ts";
 import { type Found, isHeadOf, isOfStanding, isPriced, isToldOf, verbAt } from "./pronouns-told.ts";
 
 /*
@@ -60,7 +60,7 @@ function isObject(tokens: readonly Tok[], at: number, to: number): boolean {
   // "17.40 for the lot"
   if (FOR_ALL.has(lastWordOf(before)))
     return tokens[to - 1]!.text !== "lot" && isGoneTo(tokens.slice(0, led));
-  const verb = OBJECTS.has(before.text) || before.roles.person === true ? led - 1 : led;
+  const verb = SOMEBODY.has(before.text) || before.roles.person === true ? led - 1 : led;
   return isDoneTo(tokens, verb, verb < led || GOES_TO.has(tokens[to]?.text ?? ""));
 }
 

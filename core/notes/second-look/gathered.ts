@@ -9,7 +9,7 @@ import { type TurnTold, telling } from "../rows/telling.ts";
 import { centsIn } from "../slots/money.ts";
 import { COUNTED_THINGS } from "../words/money.ts";
 import { HOUSEHOLD } from "../words/people.ts";
-import { BEFORE_NAME, BETWEEN, POLITE, SENT_BY, type Tells, tellsOf, WHOSE_IS } from "../words/telling.ts";
+import { BEFORE_NAME, BETWEEN, POLITE, SENT_BY, SOMEBODY, type Tells, tellsOf } from "../words/telling.ts";
 
 /*
  * What is recognised in a message that nobody could read as a whole: its things, numbers and names, and what its words
@@ -109,7 +109,7 @@ function gather(found: Gathered, at: number, today: Day): void {
   const isFirst = found.mentions.length === 0 && found.amounts.length === 0;
   if (HOUSEHOLD.has(token.text) && isFirst && !BEFORE_NAME.has(before)) found.by ??= token.text;
   else if (roles.person) found.isOthers ||= isFirst;
-  if (before === "from" && !WHOSE_IS.has(token.text)) found.source ??= sourceAt(tokens, at);
+  if (before === "from" && !SOMEBODY.has(token.text)) found.source ??= sourceAt(tokens, at);
   if (token.unknown && SENT_BY.has(before)) found.method ??= token.text;
   if (roles.supply && !roles.filler && !roles.heads) {
     const what = found.supply ? `${found.supply.what} and ${token.text}` : token.text;

@@ -222,9 +222,6 @@ export const GOES_ON: ReadonlySet<string> = new Set([
 /** Before a count, and it stays the same: "sold just one". */
 export const LESSENS = wordSet("just only");
 
-/** To whom it was done, between a verb and what it is done to: "sold her one". */
-export const OBJECTS = wordSet("him her them me us");
-
 /** Before a piece that has been spoken of. */
 export const THE_SAME = wordSet("the that this my our");
 

@@ -163,7 +163,8 @@ export const SENT_BY = wordSet("via thru through");
 /** Before what is named. */
 export const BETWEEN = wordSet("the a an this that my our on to onto in");
 
-export const WHOSE_IS = wordSet("him her them me us");
+/** Whoever something goes to or comes from. */
+export const SOMEBODY = wordSet("him her them me us");
 
 /** Before the name of somebody whom nobody knows. */
 export const BEFORE_NAME = wordSet("for from to by with named called w");
