@@ -1,5 +1,6 @@
 import { placeBefore, type Tok } from "../clause.ts";
 import type { Mention } from "../reading.ts";
+import { bears } from "../verbs.ts";
 import { AND, BEFORE_PRICE } from "../words/links.ts";
 import {
   ANOTHER,
@@ -110,5 +111,8 @@ function isSubject(tokens: readonly Tok[], at: number, to: number): boolean {
   if (before && before.kind !== "mark" && !AND.has(before.text)) return false;
   const verb = verbAt(tokens, to);
   if (!verb) return false;
-  return isOfStanding(verb) || (BE.has(verb.text) && isOfStanding(tokens[to + 1] ?? verb));
+  // "the other is on hold"
+  const isBe =
+    BE.has(verb.text) && tokens[to + 1]?.roles.heads?.some(({ kind }) => bears(kind, "of pieces")) === true;
+  return isOfStanding(verb) || isBe;
 }

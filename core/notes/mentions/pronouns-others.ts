@@ -1,5 +1,4 @@
 import { placeAfter, type Tok } from "../clause.ts";
-import { bears } from "../verbs.ts";
 import { ARTICLES } from "../words/filler.ts";
 import { AND, BEFORE_PRICE } from "../words/links.ts";
 import { ANOTHER, AS_WELL, BE, FOR_ALL, GONE, MORE, ONE, ONTO, PAIRS, POINTS_OUT } from "../words/pieces.ts";
@@ -39,11 +38,7 @@ export function others(tokens: readonly Tok[], at: number): Found | null {
         GONE.has(behind.text) ||
         (isPromised && behind.text === "to");
   if (isCount && isCounted) return { mention: { other: true, count }, to: from + 2 };
-  const isAlone =
-    from > at &&
-    ((isPromised && next?.text === "to") ||
-      isOtherAlone(tokens[at - 1], next) ||
-      isSubject(tokens, at, from + 1));
+  const isAlone = from > at && ((isPromised && next?.text === "to") || isOtherAlone(tokens[at - 1], next));
   return isAlone ? { mention: { other: true, count: 1 }, to: from + 1 } : null;
 }
 
@@ -51,7 +46,7 @@ export function others(tokens: readonly Tok[], at: number): Found | null {
 function isOtherAlone(before: Tok | undefined, next: Tok | undefined): boolean {
   const isTold = before !== undefined && isToldOf(before);
   if (isTold && next?.kind === "amount") return true;
-  if (before === undefined) return next !== undefined && isOfStanding(next);
+  if (before === undefined) return false;
   const isEnd =
     next === undefined ||
     next.kind === "mark" ||
@@ -61,17 +56,6 @@ function isOtherAlone(before: Tok | undefined, next: Tok | undefined): boolean {
   // "20 less on the other as well"
   if (isEnd && (before.text === "on" || before.text === "off")) return true;
   return isEnd && (isTold || before.roles.labor === true);
-}
-
-/** "sold one 35 and the other is on hold": what a clause behind a joint begins with, before its verb. */
-function isSubject(tokens: readonly Tok[], at: number, verb: number): boolean {
-  const before = tokens[at - 1];
-  if (before && before.kind !== "mark" && !AND.has(before.text)) return false;
-  const next = tokens[verb];
-  if (!next) return false;
-  const isBe =
-    BE.has(next.text) && tokens[verb + 1]?.roles.heads?.some(({ kind }) => bears(kind, "of pieces")) === true;
-  return isOfStanding(next) || isBe;
 }
 
 const isSpelled = (token: Tok): boolean => /^[a-z]/.test(token?.text ?? "");
