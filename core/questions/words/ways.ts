@@ -19,3 +19,6 @@ export function ways(...slots: readonly string[]): string[] {
   from(0);
   return all;
 }
+
+/** Phrases in running text, with commas between. */
+export const phrases = (text: string): string[] => text.trim().split(/,\s+/);
