@@ -10,6 +10,15 @@ import { CLASSES } from "./words/classes.ts";
  */
 export type WayRow = readonly [pattern: string, plainer: string, asked: string, becomes: string];
 
+/** The rows of a table as it is written: the question that shows a row and what it becomes, then the pattern and the plainer way. */
+export const waysOf = (written: Readonly<Record<`${string} =>${string}`, string>>): readonly WayRow[] =>
+  Object.entries(written).map(([shown, put]): WayRow => [...bothSides(put), ...bothSides(shown)]);
+
+const bothSides = (text: string): [string, string] => {
+  const at = text.indexOf(" =>");
+  return [text.slice(0, at), text.slice(at + 4)];
+};
+
 const END = "[.?! ]*$";
 const MARK = "[,.;:?!]+|,? -+(?= )";
 const ANY_WORD = "[\\w#$%&/+'.-]*[\\w#$%&/+'-]";

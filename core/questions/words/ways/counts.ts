@@ -1,4 +1,4 @@
-import type { WayRow } from "../../plainer.ts";
+import { waysOf } from "../../plainer.ts";
 
 /** What is said behind a question and asks nothing. */
 const SIGHS =
@@ -7,91 +7,34 @@ const FREE_OF =
   "{the|any|all|that|my|our|taking|subtracting|deducting|giving|paying|handing|off|out|back|away}";
 
 /** Counts told otherwise than by "how many", a piece by its bare number, and tails that ask nothing. */
-export const OF_COUNTS: readonly WayRow[] = [
-  [`, ${SIGHS} {${SIGHS}} $`, "", "whats not been started yet ugh", "whats not been started yet"],
-  ["^ # of", "how many", "# of sales in cash", "how many sales in cash"],
-  [
-    "^ please|pls|kindly|can_you|could_you? count up? for_me? what|everything <us> v:bought|sold|listed|finished|started|got|found|picked_up",
-    "how many pieces did i $v",
-    "count what i bought in june",
-    "how many pieces did i bought in june",
-  ],
-  [
-    "^ where have|has|do|does|did the? most|majority of? my|our|the|all? pieces|items|things|stuff|furniture|finds|it|them|this come|came from $",
-    "which source did i buy the most pieces from",
-    "where have most of my pieces come from",
-    "which source did i buy the most pieces from",
-  ],
-  [
-    "^ which pieces|ones|items|furniture|things? did|have <us> pay|paid for? by|with|via|on|in? a|the|my? m:<method> for? $",
-    "which pieces did i buy by $m",
-    "which pieces did i pay for by card",
-    "which pieces did i buy by card",
-  ],
-  [
-    "p:pieces|things|items|ones|furniture that? the|my? <buyers>|people paid for? by|in|with|via|on? a? m:<method> for?",
-    "$p sold by $m",
-    "pieces buyers paid for by card",
-    "pieces sold by card",
-  ],
-  [
-    "p:pieces|things|items|ones|furniture that? were|was|got? paid for? by|in|with|via|on? a? m:<method> by the|my? <buyers>|people",
-    "$p sold by $m",
-    "pieces paid for in cash by buyers",
-    "pieces sold by cash",
-  ],
-  [
-    "^ so? would|wd n:<number> be =ok|okay|alright|fair|good|reasonable",
-    "is $n",
-    "would 30 be ok for a nightstand",
-    "is 30 ok for a nightstand",
-  ],
-  [
-    "^ n:<number> bucks|dollars? for|on a|an x:3 , should_i|should_we|worth_it|good_deal|good_buy|is_it_worth_it|do_i_buy_it|buy_it|grab_it|get_it|thoughts|yes_or_no buy|get|grab? it? $",
-    "should i buy a $x for $n",
-    "120 for a lamp, should i",
-    "should i buy a lamp for 120",
-  ],
-  [
-    "^ a|an x:3 for|at n:<number> , should_i|should_we|good_deal|good_buy|buy_it|grab_it|thoughts|yes_or_no buy|get|grab? it? $",
-    "should i buy a $x for $n",
-    "a lamp for 20, should i",
-    "should i buy a lamp for 20",
-  ],
-  [
-    "by? what|how_many percent|percentage|% d:do|did <us> usually|typically|normally|generally? come_down|drop_down|mark_down|drop|lower =on",
-    "how much $d i come down",
-    "by what percent do i come down on lamps",
-    "how much do i come down on lamps",
-  ],
-  [
-    "by how !much|many|long|often x:2 paid|pay , each|every|for_each|by_each? method|way $",
-    "by method",
-    "profit by how they paid, each method",
-    "profit by method",
-  ],
-  [
-    `v:revenue|sales|takings|gross|brought_in|bring_in|took_in|take_in|came_in|come_in r:3? , after|less|minus|net_of ${FREE_OF} refund|refunds|returns {taken|off|out} $`,
-    "$v $r",
-    "what did june bring in after taking off the refund",
-    "what did june bring in",
-  ],
-  [
-    "all|whole|entire|the_whole|the_entire yr|year long|round? !<year>|before|to|in|of|until|off",
-    "this year",
-    "knobs and hinges all yr, total",
-    "knobs and hinges this year, total",
-  ],
-  [
-    "how_many x:1? p:pieces|things|items|chairs|tables|lamps|dressers|desks came|come|arrived|showed_up in? {the|during} =<stretch>|this|last",
-    "how many $x $p did i buy in",
-    "how many pieces came in october",
-    "how many pieces did i buy in october",
-  ],
-  [
-    "m:more|less|longer than a|one w:month|week to",
-    "$m than 1 $w to",
-    "which pieces took more than a month to sell",
-    "which pieces took more than 1 month to sell",
-  ],
-];
+export const OF_COUNTS = waysOf({
+  "whats not been started yet ugh => whats not been started yet": `, ${SIGHS} {${SIGHS}} $ =>`,
+  "# of sales in cash => how many sales in cash": "^ # of => how many",
+  "count what i bought in june => how many pieces did i bought in june":
+    "^ please|pls|kindly|can_you|could_you? count up? for_me? what|everything <us> v:bought|sold|listed|finished|started|got|found|picked_up => how many pieces did i $v",
+  "where have most of my pieces come from => which source did i buy the most pieces from":
+    "^ where have|has|do|does|did the? most|majority of? my|our|the|all? pieces|items|things|stuff|furniture|finds|it|them|this come|came from $ => which source did i buy the most pieces from",
+  "which pieces did i pay for by card => which pieces did i buy by card":
+    "^ which pieces|ones|items|furniture|things? did|have <us> pay|paid for? by|with|via|on|in? a|the|my? m:<method> for? $ => which pieces did i buy by $m",
+  "pieces buyers paid for by card => pieces sold by card":
+    "p:pieces|things|items|ones|furniture that? the|my? <buyers>|people paid for? by|in|with|via|on? a? m:<method> for? => $p sold by $m",
+  "pieces paid for in cash by buyers => pieces sold by cash":
+    "p:pieces|things|items|ones|furniture that? were|was|got? paid for? by|in|with|via|on? a? m:<method> by the|my? <buyers>|people => $p sold by $m",
+  "would 30 be ok for a nightstand => is 30 ok for a nightstand":
+    "^ so? would|wd n:<number> be =ok|okay|alright|fair|good|reasonable => is $n",
+  "120 for a lamp, should i => should i buy a lamp for 120":
+    "^ n:<number> bucks|dollars? for|on a|an x:3 , should_i|should_we|worth_it|good_deal|good_buy|is_it_worth_it|do_i_buy_it|buy_it|grab_it|get_it|thoughts|yes_or_no buy|get|grab? it? $ => should i buy a $x for $n",
+  "a lamp for 20, should i => should i buy a lamp for 20":
+    "^ a|an x:3 for|at n:<number> , should_i|should_we|good_deal|good_buy|buy_it|grab_it|thoughts|yes_or_no buy|get|grab? it? $ => should i buy a $x for $n",
+  "by what percent do i come down on lamps => how much do i come down on lamps":
+    "by? what|how_many percent|percentage|% d:do|did <us> usually|typically|normally|generally? come_down|drop_down|mark_down|drop|lower =on => how much $d i come down",
+  "profit by how they paid, each method => profit by method":
+    "by how !much|many|long|often x:2 paid|pay , each|every|for_each|by_each? method|way $ => by method",
+  "what did june bring in after taking off the refund => what did june bring in": `v:revenue|sales|takings|gross|brought_in|bring_in|took_in|take_in|came_in|come_in r:3? , after|less|minus|net_of ${FREE_OF} refund|refunds|returns {taken|off|out} $ => $v $r`,
+  "knobs and hinges all yr, total => knobs and hinges this year, total":
+    "all|whole|entire|the_whole|the_entire yr|year long|round? !<year>|before|to|in|of|until|off => this year",
+  "how many pieces came in october => how many pieces did i buy in october":
+    "how_many x:1? p:pieces|things|items|chairs|tables|lamps|dressers|desks came|come|arrived|showed_up in? {the|during} =<stretch>|this|last => how many $x $p did i buy in",
+  "which pieces took more than a month to sell => which pieces took more than 1 month to sell":
+    "m:more|less|longer than a|one w:month|week to => $m than 1 $w to",
+});

@@ -1,234 +1,82 @@
-import type { WayRow } from "../../plainer.ts";
+import { waysOf } from "../../plainer.ts";
 
 /** Sums that are asked for in other words: what came in and by what, what was laid out, what a thing did. */
-export const OF_SUMS: readonly WayRow[] = [
-  [
-    "how_much|what did|have|has i|we write_off|written_off|wrote_off",
-    "profit on scrapped pieces",
-    "how much did we write off in may",
-    "profit on scrapped pieces in may",
-  ],
-  [
-    "o:most|least|best|worst {that|i|we|ive|weve|have|ever} made|make|cleared|earned on|off|from a|one|any|single|one_single sale $",
-    "$o profit on sold pieces",
-    "whats the least we made on a sale",
-    "whats the least profit on sold pieces",
-  ],
-  ["gross profit|profits !margin", "profit on pieces", "gross profit in may", "profit on pieces in may"],
-  [
-    "^ p:profit|profits|made|net|what_i_made|how_much_did_i_make|how_much_did_we_make|how_much_have_i_made after|minus|less|net_of {the|my|all|paying|making} loan|loans payments|payment? ,? t:3? $",
-    "profit vs loan payments $t",
-    "profit after loan payments in may",
-    "profit vs loan payments in may",
-  ],
-  [
-    "how_much|what did|does|has? {the|my|our|all|that} driving|drives|trips|mileage cost|run",
-    "spent on vehicle",
-    "how much did driving cost me in may",
-    "spent on vehicle me in may",
-  ],
-  [
-    "that|which? not|isnt|arent|wasnt|werent|dont|doesnt|didnt {belong|belonging|tied|linked|go|went|going|meant|spent|assigned|connected} to|for|on|with|about|in a|any|one|the|single|particular|specific? piece|pieces",
-    "overhead",
-    "spending that isnt for any piece this year",
-    "spending overhead this year",
-  ],
-  [
-    "with_no|without|with_none|no|without_a|without_any piece|pieces attached|named|on|to|for|listed? them|it? !number|name|price",
-    "overhead",
-    "miles with no piece on them",
-    "miles overhead",
-  ],
-  [
-    "general|non_piece m:miles|mileage|driving|hours|spending|costs|expenses",
-    "overhead $m",
-    "general miles this year",
-    "overhead miles this year",
-  ],
-  [
-    "on|for the|my|our shop|business|garage in_general|itself|generally",
-    "on overhead",
-    "what did i spend on the shop in general",
-    "what did i spend on overhead",
-  ],
-  [
-    "b:bought|buy|got for the|my|our shop|business|garage|workshop_itself",
-    "spent on overhead",
-    "stuff i bought for the shop over 30",
-    "stuff i spent on overhead over 30",
-  ],
-  [
-    "^ x:2 aside ,? =what|how|how_much|whats|did|which",
-    "not counting $x",
-    "gas aside, what did i spend in june",
-    "not counting gas what did i spend in june",
-  ],
-  [
-    "^ all_of_what|all|everything that? i|we|ive|weve made|earned|took_home !on|from|off|with|for",
-    "made in all",
-    "everything i made in october",
-    "made in all in october",
-  ],
-  [
-    "^ did|was|is|were p:2 end|end_up|ended_up|come_out|come_out_as|finish|finish_up|close|turn_out? positive|up|plus|ahead|profitable|in_the_green|in_the_black or negative|down|minus|behind|not|in_the_red , and|so? by? how_much? $",
-    "net profit in $p",
-    "did july end up positive or negative, how much",
-    "net profit in july",
-  ],
-  [
-    "^ am|are|was|were i|we up|down|ahead|behind b:for|in|on|this|so_far x:4 , and|so? by? how_much $",
-    "net profit $b $x",
-    "am i up for the year, by how much",
-    "net profit for the year",
-  ],
-  [
-    "^ am|are|was|were <us> up|ahead for x:2 $",
-    "did i make money in $x",
-    "am i up for june",
-    "did i make money in june",
-  ],
-  [
-    "^ am|are|was|were <us> down|behind for x:2 $",
-    "did i lose money in $x",
-    "are we down for june",
-    "did i lose money in june",
-  ],
-  [
-    "^ what has|have|did|do x:4 done|do|brought for_me|for_us , in? profit|profits|money|money_wise|profit_wise? $",
-    "profit on $x",
-    "what have estate sale finds done for me, in profit",
-    "profit on estate sale finds",
-  ],
-  [
-    "^ so? how did|have|has i|we get|got|gotten|been paid for|on x:4 $",
-    "how did they pay for $x",
-    "how did we get paid for #21",
-    "how did they pay for #21",
-  ],
-  [
-    "^ so? how did the|my? x:3 get paid for $",
-    "how did they pay for the $x",
-    "how did the black dresser get paid for",
-    "how did they pay for the black dresser",
-  ],
-  [
-    "^ so? how was|were|is|are x:4 paid for by the|my? buyer|buyers|customer|customers $",
-    "how did they pay for $x",
-    "how was #22 paid for by the buyer",
-    "how did they pay for #22",
-  ],
-  [
-    "^ !how_many|which|what|any|anything x:2 damage b:for|in|this|last|on|so_far|to_date|total",
-    "how much on $x $b",
-    "paint damage for september",
-    "how much on paint for september",
-  ],
-  [
-    "^ x:3 usually|typically|normally? take|takes|took how_long to go|sell|move|shift $",
-    "how long do $x take to sell",
-    "nightstands usually take how long to go",
-    "how long do nightstands take to sell",
-  ],
-  [
-    "on|for|in? each|every|by|per supply|material",
-    "on materials by what",
-    "what have i spent on each supply",
-    "what have i spent on materials by what",
-  ],
-  [
-    "^ how_much|what|whats has|have|did? i|we|ive|weve? have|had|has? came|come|comes|coming|in by|in_via|in_through|in_by|by|via p:payment? m:<method>",
-    "how much did i bring in by $m",
-    "how much came in by check",
-    "how much did i bring in by check",
-  ],
-  [
-    "^ whats|what do|does? i|we? d:sells|sell|sold the? most !in|on|to|from|by",
-    "what do i sell the most of",
-    "what sells most",
-    "what do i sell the most of",
-  ],
-  [
-    "total|whole|overall? list|asking|retail value of|for|on|at {the|my|our|all|whats|what_is|everything|unsold|listed|inventory|stock|stuff|pieces|things} $",
-    "total asking",
-    "list value of inventory",
-    "total asking",
-  ],
-  [
-    "w:make|made|turn|turned|earn|earned|bring_in|brought_in|clear|cleared me|us? a_bob_or_two|a_bob|a_few_bob|a_few_quid|any_quid|a_pretty_penny|a_few_bucks|a_few_dollars|a_buck|a_dime|a_penny|a_cent|good_money|decent_money|real_money|a_bit_of_money|some_cash|any_cash",
-    "make money",
-    "did the stools turn a bob or two",
-    "did the stools make money",
-  ],
-  [
-    "sell|sells|sold|i_sell|went with|at|for the? o:highest|lowest|best|worst|biggest|smallest price",
-    "sold for the $o price",
-    "which furniture i sell with highest price",
-    "which furniture sold for the highest price",
-  ],
-  [
-    "purchases|purchase of inventory|stock|furniture|pieces|goods",
-    "spent on buying pieces",
-    "purchases of inventory this year",
-    "spent on buying pieces this year",
-  ],
-  [
-    "^ total? inventory|stock|furniture purchases|bought",
-    "spent on buying pieces",
-    "inventory purchases in september",
-    "spent on buying pieces in september",
-  ],
-  [
-    "^ how did|have|are|do|were <us> get|got|getting|make|made|come|came|coming on|along|out =in|with|on|this|last|for",
-    "how did i do",
-    "how did we get on in august",
-    "how did i do in august",
-  ],
-  [
-    "^ how did|have|are|do|were <us> get|got|getting on|along $",
-    "how did i do",
-    "how did we get on",
-    "how did i do",
-  ],
-  [
-    "did|do <us> do for myself|ourselves",
-    "did i do",
-    "how did i do for myself in june",
-    "how did i do in june",
-  ],
-  [
-    "\\$|cash|dollar|dollars|buck|bucks|penny|figures wise",
-    "money wise",
-    "lamps hows that $ wise",
-    "lamps hows that money wise",
-  ],
-  [
-    ", t:tips|workshops|lessons|classes|other_income|side_income|side_money|extra_income and? u:workshops|tips|lessons|classes|ads|everything? counted|added|included|thrown_in|factored_in in|on? too|also|as_well|with_it? $",
-    "with $t $u",
-    "made in q3, tips and workshops counted too",
-    "made in q3 with tips workshops",
-  ],
-  [
-    "^ <be>? !<us>|were_we|was_i|am_i|are_we the|my|our? x:3 , up_or_down|down_or_up {overall|so_far|in_all|in_total|ever|for_me|or_what|for_us} !compare|on|from|over|than|this|last",
-    "profit on $x",
-    "bookcases, up or down overall",
-    "profit on bookcases",
-  ],
-  [
-    "w:most|fewest|least sales by|in number|count|quantity|volume|units|how_many",
-    "$w pieces sold",
-    "which month had the most sales by number",
-    "which month had the most pieces sold",
-  ],
-  [
-    "n:<number> x:6 b:for|buy|get|grab another",
-    "$n $x $b a",
-    "would 45 be ok to pay for another dresser",
-    "would 45 be ok to pay for a dresser",
-  ],
-  [
-    "b:buy|get|grab another x:3 f:for|at n:<number>",
-    "$b a $x $f $n",
-    "should i buy another lamp for 20",
-    "should i buy a lamp for 20",
-  ],
-];
+export const OF_SUMS = waysOf({
+  "how much did we write off in may => profit on scrapped pieces in may":
+    "how_much|what did|have|has i|we write_off|written_off|wrote_off => profit on scrapped pieces",
+  "whats the least we made on a sale => whats the least profit on sold pieces":
+    "o:most|least|best|worst {that|i|we|ive|weve|have|ever} made|make|cleared|earned on|off|from a|one|any|single|one_single sale $ => $o profit on sold pieces",
+  "gross profit in may => profit on pieces in may": "gross profit|profits !margin => profit on pieces",
+  "profit after loan payments in may => profit vs loan payments in may":
+    "^ p:profit|profits|made|net|what_i_made|how_much_did_i_make|how_much_did_we_make|how_much_have_i_made after|minus|less|net_of {the|my|all|paying|making} loan|loans payments|payment? ,? t:3? $ => profit vs loan payments $t",
+  "how much did driving cost me in may => spent on vehicle me in may":
+    "how_much|what did|does|has? {the|my|our|all|that} driving|drives|trips|mileage cost|run => spent on vehicle",
+  "spending that isnt for any piece this year => spending overhead this year":
+    "that|which? not|isnt|arent|wasnt|werent|dont|doesnt|didnt {belong|belonging|tied|linked|go|went|going|meant|spent|assigned|connected} to|for|on|with|about|in a|any|one|the|single|particular|specific? piece|pieces => overhead",
+  "miles with no piece on them => miles overhead":
+    "with_no|without|with_none|no|without_a|without_any piece|pieces attached|named|on|to|for|listed? them|it? !number|name|price => overhead",
+  "general miles this year => overhead miles this year":
+    "general|non_piece m:miles|mileage|driving|hours|spending|costs|expenses => overhead $m",
+  "what did i spend on the shop in general => what did i spend on overhead":
+    "on|for the|my|our shop|business|garage in_general|itself|generally => on overhead",
+  "stuff i bought for the shop over 30 => stuff i spent on overhead over 30":
+    "b:bought|buy|got for the|my|our shop|business|garage|workshop_itself => spent on overhead",
+  "gas aside, what did i spend in june => not counting gas what did i spend in june":
+    "^ x:2 aside ,? =what|how|how_much|whats|did|which => not counting $x",
+  "everything i made in october => made in all in october":
+    "^ all_of_what|all|everything that? i|we|ive|weve made|earned|took_home !on|from|off|with|for => made in all",
+  "did july end up positive or negative, how much => net profit in july":
+    "^ did|was|is|were p:2 end|end_up|ended_up|come_out|come_out_as|finish|finish_up|close|turn_out? positive|up|plus|ahead|profitable|in_the_green|in_the_black or negative|down|minus|behind|not|in_the_red , and|so? by? how_much? $ => net profit in $p",
+  "am i up for the year, by how much => net profit for the year":
+    "^ am|are|was|were i|we up|down|ahead|behind b:for|in|on|this|so_far x:4 , and|so? by? how_much $ => net profit $b $x",
+  "am i up for june => did i make money in june":
+    "^ am|are|was|were <us> up|ahead for x:2 $ => did i make money in $x",
+  "are we down for june => did i lose money in june":
+    "^ am|are|was|were <us> down|behind for x:2 $ => did i lose money in $x",
+  "what have estate sale finds done for me, in profit => profit on estate sale finds":
+    "^ what has|have|did|do x:4 done|do|brought for_me|for_us , in? profit|profits|money|money_wise|profit_wise? $ => profit on $x",
+  "how did we get paid for #21 => how did they pay for #21":
+    "^ so? how did|have|has i|we get|got|gotten|been paid for|on x:4 $ => how did they pay for $x",
+  "how did the black dresser get paid for => how did they pay for the black dresser":
+    "^ so? how did the|my? x:3 get paid for $ => how did they pay for the $x",
+  "how was #22 paid for by the buyer => how did they pay for #22":
+    "^ so? how was|were|is|are x:4 paid for by the|my? buyer|buyers|customer|customers $ => how did they pay for $x",
+  "paint damage for september => how much on paint for september":
+    "^ !how_many|which|what|any|anything x:2 damage b:for|in|this|last|on|so_far|to_date|total => how much on $x $b",
+  "nightstands usually take how long to go => how long do nightstands take to sell":
+    "^ x:3 usually|typically|normally? take|takes|took how_long to go|sell|move|shift $ => how long do $x take to sell",
+  "what have i spent on each supply => what have i spent on materials by what":
+    "on|for|in? each|every|by|per supply|material => on materials by what",
+  "how much came in by check => how much did i bring in by check":
+    "^ how_much|what|whats has|have|did? i|we|ive|weve? have|had|has? came|come|comes|coming|in by|in_via|in_through|in_by|by|via p:payment? m:<method> => how much did i bring in by $m",
+  "what sells most => what do i sell the most of":
+    "^ whats|what do|does? i|we? d:sells|sell|sold the? most !in|on|to|from|by => what do i sell the most of",
+  "list value of inventory => total asking":
+    "total|whole|overall? list|asking|retail value of|for|on|at {the|my|our|all|whats|what_is|everything|unsold|listed|inventory|stock|stuff|pieces|things} $ => total asking",
+  "did the stools turn a bob or two => did the stools make money":
+    "w:make|made|turn|turned|earn|earned|bring_in|brought_in|clear|cleared me|us? a_bob_or_two|a_bob|a_few_bob|a_few_quid|any_quid|a_pretty_penny|a_few_bucks|a_few_dollars|a_buck|a_dime|a_penny|a_cent|good_money|decent_money|real_money|a_bit_of_money|some_cash|any_cash => make money",
+  "which furniture i sell with highest price => which furniture sold for the highest price":
+    "sell|sells|sold|i_sell|went with|at|for the? o:highest|lowest|best|worst|biggest|smallest price => sold for the $o price",
+  "purchases of inventory this year => spent on buying pieces this year":
+    "purchases|purchase of inventory|stock|furniture|pieces|goods => spent on buying pieces",
+  "inventory purchases in september => spent on buying pieces in september":
+    "^ total? inventory|stock|furniture purchases|bought => spent on buying pieces",
+  "how did we get on in august => how did i do in august":
+    "^ how did|have|are|do|were <us> get|got|getting|make|made|come|came|coming on|along|out =in|with|on|this|last|for => how did i do",
+  "how did we get on => how did i do":
+    "^ how did|have|are|do|were <us> get|got|getting on|along $ => how did i do",
+  "how did i do for myself in june => how did i do in june":
+    "did|do <us> do for myself|ourselves => did i do",
+  "lamps hows that $ wise => lamps hows that money wise":
+    "\\$|cash|dollar|dollars|buck|bucks|penny|figures wise => money wise",
+  "made in q3, tips and workshops counted too => made in q3 with tips workshops":
+    ", t:tips|workshops|lessons|classes|other_income|side_income|side_money|extra_income and? u:workshops|tips|lessons|classes|ads|everything? counted|added|included|thrown_in|factored_in in|on? too|also|as_well|with_it? $ => with $t $u",
+  "bookcases, up or down overall => profit on bookcases":
+    "^ <be>? !<us>|were_we|was_i|am_i|are_we the|my|our? x:3 , up_or_down|down_or_up {overall|so_far|in_all|in_total|ever|for_me|or_what|for_us} !compare|on|from|over|than|this|last => profit on $x",
+  "which month had the most sales by number => which month had the most pieces sold":
+    "w:most|fewest|least sales by|in number|count|quantity|volume|units|how_many => $w pieces sold",
+  "would 45 be ok to pay for another dresser => would 45 be ok to pay for a dresser":
+    "n:<number> x:6 b:for|buy|get|grab another => $n $x $b a",
+  "should i buy another lamp for 20 => should i buy a lamp for 20":
+    "b:buy|get|grab another x:3 f:for|at n:<number> => $b a $x $f $n",
+});
