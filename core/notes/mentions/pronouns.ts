@@ -11,10 +11,13 @@ import {
   BE,
   EACH_ONE,
   FOR_ALL,
+  GROUPS,
+  LEFT_OF,
   LIKE_IT,
   MORE,
   ONE,
   ONE_MORE,
+  PAIRS,
   PIECES,
   PLACES,
   POINTS_OUT,
@@ -138,8 +141,14 @@ function countedOf(tokens: readonly Tok[], at: number): Found | null {
   // "gave one of the others away"
   if (count !== null && of && tokens[end + 2]?.text === "others")
     return { mention: { other: true, count }, to: end + 3 };
+  if (count !== null && of && isSeveral(tokens[end + 2]))
+    return { mention: { it: true, count }, to: end + (LEFT_OF.has(tokens[end + 3]?.text ?? "") ? 4 : 3) };
   return text === "one" ? oneOfThem(tokens, at) : someOfThem(tokens, at, count);
 }
+
+/** "the two", "the pair", and no price: "one of the two left". */
+const isSeveral = (token: Tok | undefined): boolean =>
+  token !== undefined && (PAIRS.has(token.text) || GROUPS.has(token.text) || (countOf(token) ?? 0) > 1);
 
 /** "two are cracked so i scrapped them": so many of those spoken of. */
 function someOfThem(tokens: readonly Tok[], at: number, count: number | null): Found | null {

@@ -3,8 +3,10 @@ import { dayAt, isDayBehindThe } from "../quantities/days.ts";
 import { bareAmountAt, numericAt } from "../quantities/quantities.ts";
 import { smallNumberAt } from "../quantities/spelled.ts";
 import { MONTHS, WEEKDAYS } from "../words/calendar.ts";
-import { BEHIND_ONE } from "../words/numbers.ts";
+import { ARTICLES_WIDE } from "../words/links.ts";
+import { BEHIND_ONE, OF_THINGS } from "../words/numbers.ts";
 import { DAY_STARTERS, NUMBER_STARTERS, STARTERS } from "../words/starters.ts";
+import { BEFORE_DAY } from "../words/times.ts";
 import { AFTER_DAYS, FRACTIONS, HOURS, NUMBER_WORDS } from "../words/units.ts";
 import type { Entry, Found } from "./lexicon.ts";
 import { longestFrom, opensOther } from "./lexicon.ts";
@@ -102,6 +104,10 @@ function openingToken<Head>(
     return made({ kind: "count", value: Number(norms[at + 1]), words: 2 }, norms, at);
   const named = NUMBER_WORDS.has(norm) ? pieceNumberAt(norms, at) : null;
   if (named) return made(named, norms, at);
+  if (norm === "one" && norms[at + 1] === "of" && isSomebodyOfMany(norms, at, lexer)) {
+    const article = lexer.lexicon.longest([norms[at + 2]!], 0)!;
+    return phraseToken({ ...article, words: 3 }, at);
+  }
   // "one forty no one thirty five": a number, and nobody.
   const isBeforeNumber = norm === "no" && norms[at + 1] === "one" && BEHIND_ONE.has(norms[at + 2] ?? "");
   const found = isBeforeNumber ? lexer.lexicon.longest([norm], 0) : longestFrom(entry, norms, at);
@@ -179,15 +185,39 @@ function couldBeDay(norms: readonly string[], at: number): boolean {
 function isDayBeforeMonth(norms: readonly string[], at: number): boolean {
   const [next, year] = [norms[at + 1], norms[at + 2]];
   if (next === undefined || norms[at]!.length > 2 || MONTHS[next] === undefined) return false;
-  if (at === 0 || norms[at - 1] === "on" || OPENS_NOTE.has(norms[at - 1]!)) return true;
+  if (at === 0 || BEFORE_DAY.has(norms[at - 1]!) || OPENS_NOTE.has(norms[at - 1]!)) return true;
   if (year?.length === 4 && /^20\d{2}$/.test(year)) return true;
   const weekday = norms[at - 1] === "," ? at - 2 : at - 1;
-  if (WEEKDAYS[norms[weekday] ?? ""] === undefined) return false;
+  if (WEEKDAYS[norms[weekday] ?? ""] === undefined) return isDayBesideNumber(norms, at);
   // "sold desk tue 22 april 9" may be either.
   return weekday === 0 || OPENS_NOTE.has(norms[weekday - 1]!) || !/^\d{1,2}$/.test(year ?? "");
 }
 
 const OPENS_NOTE: ReadonlySet<string> = new Set([".", ";"]);
+
+/** "sold dresser 12 april for 150": another number is the price; the 12 of "paint 12 may 3" is one, "15 may come" no day. */
+function isDayBesideNumber(norms: readonly string[], at: number): boolean {
+  const behind = norms[at + 2];
+  if (behind !== undefined && (behind < ":" ? /^\d/.test(behind) : norms[at + 1] === "may" && behind !== "for"))
+    return false;
+  return norms.some(
+    (norm, place) => place !== at && /^[$]?\d/.test(norm) && MONTHS[norms[place + 1] ?? ""] === undefined,
+  );
+}
+
+/** "one of my coworkers": as "my coworker", and no number; "one of the two", "one of the oak chairs" count. */
+function isSomebodyOfMany<Head>(norms: readonly string[], at: number, { lexicon }: Lexer<Head>): boolean {
+  if (!ARTICLES_WIDE.has(norms[at + 2] ?? "")) return false;
+  for (let place = at + 3; place < at + 6; place += 1) {
+    const word = norms[place];
+    if (word === undefined || OF_THINGS.has(word)) return false;
+    if (/^\d/.test(word) || smallNumberAt(norms, place)) return place > at + 3;
+    const roles = lexicon.longest(norms, place)?.roles;
+    if (roles?.noun !== undefined) return false;
+    if (roles?.person || roles?.supply || roles?.heads) return true;
+  }
+  return true;
+}
 
 /** "one dresser", "one of the chairs"; "the last one" counts nothing. */
 function countsSomething<Head>(norms: readonly string[], at: number, lexer: Lexer<Head>): boolean {

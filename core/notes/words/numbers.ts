@@ -106,3 +106,8 @@ export const BESIDE_SPELLED = wordSet("and a &");
 
 /** Behind "one" these go on with the number: "one thirty", "one hundred". */
 export const BEHIND_ONE: ReadonlySet<string> = new Set([...Object.keys(TENS), ...Object.keys(SCALES)]);
+
+/** Behind "one of the" these are pieces: "one of the last ones". */
+export const OF_THINGS: ReadonlySet<string> = new Set(
+  "ones one pieces items things others other last first rest left remaining two pair set lot batch".split(" "),
+);

@@ -17,6 +17,9 @@ export const PAIRS = wordSet("pair pr");
 /** Several as one. */
 export const GROUPS = wordSet("set lot bunch group");
 
+/** "one of the two left" */
+export const LEFT_OF = wordSet("left remaining still_here still_left");
+
 /** Words beside a piece that do not describe it. */
 export const NO_TRAITS: ReadonlySet<string> = new Set([
   ...GROUPS,

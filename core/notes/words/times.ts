@@ -10,6 +10,9 @@ export const ANOTHER_TIME = wordSet(
 /** Up to a day. */
 export const UNTIL = wordSet("until till til thru through by before");
 
+/** Behind these a number and a month are a day: "until 30 june". */
+export const BEFORE_DAY = wordSet("on until till til thru through by before since after from dated");
+
 /** Somebody fetches it. */
 export const PICKUP = wordSet(
   "pickup pick_up picking_up picking_it_up picks_up picks_it_up coming comes come coming_back comes_back collecting fetching getting_it gets_it returning returns " +
