@@ -234,7 +234,7 @@ export const buy = defineVerb({
 
   decide(reading, desk) {
     const mentions = reading.pieces ?? [];
-    if (mentions.some((mention) => mention.number !== undefined)) {
+    if (mentions.some(({ number, name }) => number !== undefined || name === undefined)) {
       return {
         kind: "refuse",
         why: "A new piece needs a name, its number I give.\nLike: bought dresser 30",

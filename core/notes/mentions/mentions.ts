@@ -4,6 +4,7 @@ import type { Mention } from "../reading.ts";
 import { lastWord } from "../tokens/text.ts";
 import { pieceToken } from "../tokens/token.ts";
 import { TOWARDS_SOMEBODY } from "../words/links.ts";
+import { ALL_OF_THEM } from "../words/links.ts";
 import { COATS } from "../words/parts.ts";
 import {
   DESCRIBED_PARTS,
@@ -14,6 +15,7 @@ import {
   OTHER_NUMBERED,
   PAIRS,
   PIECES,
+  SEVERAL,
   SIZED,
   THESE,
 } from "../words/pieces.ts";
@@ -263,6 +265,13 @@ export function withMentions(tokens: Tok[]): Tok[] {
       origins.pop();
       joined.pop();
     }
+    if (isOneOfThem(joined, found.mention)) {
+      joined.at(-2)!.each = true;
+      joined.pop();
+      origins.pop();
+      at = found.to;
+      continue;
+    }
     if (found.mention.plural) shareNoun(joined, found.mention);
     else if (isOfEvery(joined, found.mention)) found.mention = saidOfEach(tokens, joined, found.mention);
     // An earlier mention may already hold these words: it keeps them.
@@ -273,6 +282,18 @@ export function withMentions(tokens: Tok[]): Tok[] {
     at = found.to;
   }
   return joined;
+}
+
+/** "listed them, 40 a chair": what each of those told before is to bring. */
+function isOneOfThem(joined: readonly Tok[], { count, name }: Mention): boolean {
+  const [price, article] = joined.slice(-2);
+  if (count !== 1 || price?.kind !== "amount" || !/^an?$/.test(article?.text ?? "")) return false;
+  return joined.some(
+    ({ text, mention }) =>
+      SEVERAL.has(text) ||
+      ALL_OF_THEM.has(text) ||
+      (mention && (mention.name ?? name) === name && (mention.plural || (mention.count ?? 1) > 1)),
+  );
 }
 
 /** "each nightstand", "45 min per chair", "took 5 off each nightstand" */

@@ -1,5 +1,6 @@
 import type { Hedge } from "../words/hedges.ts";
 import { TO_WORK } from "../words/labors.ts";
+import { WORN_OUT } from "../words/supplies.ts";
 import { rowsOf } from "./row.ts";
 
 /** What makes of a clause no fact yet, or none at all; "labor": only a part of the work is done; "word": nothing of it; "all but": all pieces but the one it names; "bought", "sold", "drove", "refunded": a verb like that; "for": what follows is what it was for. */
@@ -126,6 +127,9 @@ export const AFTERWARDS = rowsOf<TurnEffect>({
     "^ [sponsor|client|customer|landlord|boss|work paid|bought for?] <supply>",
   "word: ran out of wax so bought more 9":
     "^ i|we|was|were* [ran_out_of|run_out_of|out_of|low_on] <supply> so|and|, i|we? bought|got|grabbed|picked_up|ordered",
+  "word: the sander died, new one 65": `^ my|our|the|his|a? <supply> [finally|just? ${WORN_OUT} on_me|on_us|today|again|halfway_through|mid_job?] ,|.|so|and|!|-`,
+  "word: the drill quit on me, replacement 89": "^ [a|the? replacement was|is|cost|for?] $ ;",
+  "word: out of paint again, 22 more": "^ [out_of|ran_out_of|low_on] <supply> again|already? ,|.|!|so $ more",
   "intention: out of paint 12":
     "^ [priced|preordered|pre_ordered|out_of|ran_out_of|low_on|almost_out_of|returning|wishlisted] <supply>",
   "other: gave tip 10": "[gave|left|gave_a|left_a tip|tips]",

@@ -1,3 +1,4 @@
+import { WORN_OUT } from "../words/supplies.ts";
 import { type ChatterEffect, DOINGS } from "./doings.ts";
 import { FEELINGS } from "./feelings.ts";
 import { LIVING } from "./living.ts";
@@ -66,8 +67,9 @@ const ROWS = rowsOf<ChatterEffect>({
   "chat: hutch is now 225, too many lowballers": "^ [too|so many|much !$ <any> <word>?] ;",
   "chat: went to the dump, fee 12, tossed the recliner": "^ [i|we? went_to_the_dump|went_to_dump] ,|.|and",
   // How it went, and why something was needed.
-  "chat: sander 59, old one died":
-    "^ [the|my|our? old one|ones|pair|set|can|blade|brush? died|broke|quit|gave_out|wore_out|fell_apart|went_bad|dried_out|dried_up|was|were|is|are shot|dead|junk|toast|worn_out|dull?] ;",
+  "chat: sander 59, old one died": `^ [because|cause|cuz|since|as|the|my|our* old_one|old_ones|old_pair|old_set|old_can|old_blade|old_brush|old_stuff|mine|<oldone> finally|just? ${WORN_OUT}|dead|dull|shot on_me?] ;`,
+  "chat: sandpaper 8, the old stuff was done":
+    "^ [because|cause|cuz|since|as|the|my|our* old_stuff|old_can|old_jar|old_bottle|old_roll|old_sheet was|is done|gone|finished|empty|used_up] ;",
   "chat: next one, sold the crib 40": "^ [next one|up|item|thing? is|was?] ,|:|-|. <any>",
   "chat: dictating while i drive, bought two chairs 20":
     "^ [im? dictating|typing|texting|writing|talking this? while|as i|im? drive|driving|walk|walking|cook|cooking|eat|eating|wait|waiting|load|loading]",

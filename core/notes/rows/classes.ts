@@ -101,6 +101,8 @@ const CLASSES: Readonly<Partial<Record<TokenKind, Readonly<Record<string, Test>>
     cart: ({ mention }) => mention!.name === "cart" && mention!.traits === undefined,
     /** One like it, and not the one. */
     comp: ({ mention }) => mention!.traits?.some((trait) => ALIKE.has(trait)) === true,
+    /** "the old one" */
+    oldone: ({ mention }) => mention!.name === undefined && mention!.traits?.includes("old") === true,
     /** "the other one" */
     other: ({ mention }) => mention!.other === true,
     /** "last dresser": the one before, or the last of several. */

@@ -198,7 +198,10 @@ const OPENS_NOTE: ReadonlySet<string> = new Set([".", ";"]);
 /** "sold dresser 12 april for 150": another number is the price; the 12 of "paint 12 may 3" is one, "15 may come" no day. */
 function isDayBesideNumber(norms: readonly string[], at: number): boolean {
   const behind = norms[at + 2];
-  if (behind !== undefined && (behind < ":" ? /^\d/.test(behind) : norms[at + 1] === "may" && behind !== "for"))
+  if (
+    behind !== undefined &&
+    (behind < ":" ? /^\d/.test(behind) : norms[at + 1] === "may" && behind !== "for")
+  )
     return false;
   return norms.some(
     (norm, place) => place !== at && /^[$]?\d/.test(norm) && MONTHS[norms[place + 1] ?? ""] === undefined,
@@ -207,7 +210,8 @@ function isDayBesideNumber(norms: readonly string[], at: number): boolean {
 
 /** "one of my coworkers": as "my coworker", and no number; "one of the two", "one of the oak chairs" count. */
 function isSomebodyOfMany<Head>(norms: readonly string[], at: number, { lexicon }: Lexer<Head>): boolean {
-  if (!ARTICLES_WIDE.has(norms[at + 2] ?? "")) return false;
+  // "bought a pew off one of the barbacks": whom the words name.
+  if (!ARTICLES_WIDE.has(norms[at + 2] ?? "") || WHOM.test(norms[at - 1] ?? "")) return false;
   for (let place = at + 3; place < at + 6; place += 1) {
     const word = norms[place];
     if (word === undefined || OF_THINGS.has(word)) return false;
@@ -219,12 +223,13 @@ function isSomebodyOfMany<Head>(norms: readonly string[], at: number, { lexicon 
   return true;
 }
 
+const WHOM = /^(?:off|from|to|by|with)$/;
+
 /** "one dresser", "one of the chairs"; "the last one" counts nothing. */
 function countsSomething<Head>(norms: readonly string[], at: number, lexer: Lexer<Head>): boolean {
   if (norms[at + 1] === "of") {
     // "off one of the barbacks": somebody, and no number of pieces.
-    const isWhom = /^(?:off|from|to|by|with)$/.test(norms[at - 1] ?? "");
-    return !isWhom || lexer.lexicon.longest(norms, at + 3)?.roles.noun !== undefined;
+    return !WHOM.test(norms[at - 1] ?? "") || lexer.lexicon.longest(norms, at + 3)?.roles.noun !== undefined;
   }
   const roles = lexer.lexicon.longest(norms, at + 1)?.roles;
   return roles?.noun !== undefined || roles?.trait === true || roles?.supply !== undefined;

@@ -109,5 +109,7 @@ export const BEHIND_ONE: ReadonlySet<string> = new Set([...Object.keys(TENS), ..
 
 /** Behind "one of the" these are pieces: "one of the last ones". */
 export const OF_THINGS: ReadonlySet<string> = new Set(
-  "ones one pieces items things others other last first rest left remaining two pair set lot batch".split(" "),
+  "ones one pieces items things others other last first rest left remaining two pair set lot batch".split(
+    " ",
+  ),
 );

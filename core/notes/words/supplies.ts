@@ -147,3 +147,29 @@ export const GRITS: ReadonlySet<string> = wordSet(`
 export const FEE_VERBS: readonly string[] = [
   ...["boosted", "boosting", "promoted", "promoting", "renewed", "renewing", "featured", "bumped"],
 ];
+
+const BE = ["was", "were", "is", "are", "s", "went", "got"];
+
+/** Why a tool or what one works with is bought anew, as alternatives of a row: "sander died, new one 65". */
+export const WORN_OUT = [
+  ..."died broke quit failed burned_out burnt_out gave_out gave_up gave_up_the_ghost wore_out fell_apart went_bad".split(
+    " ",
+  ),
+  ..."dried_out dried_up bit_the_dust kicked_the_bucket crapped_out conked_out snapped seized_up ran_out ran_dry".split(
+    " ",
+  ),
+  ...[
+    "dead",
+    "shot",
+    "junk",
+    "toast",
+    "fried",
+    "worn_out",
+    "worn",
+    "dull",
+    "ruined",
+    "trash",
+    "useless",
+    "like_straw",
+  ].flatMap((state) => BE.map((be) => `${be}_${state}`)),
+].join("|");
