@@ -3,8 +3,7 @@ import { tokenBefore } from "../clause.ts";
 import type { Mention } from "../reading.ts";
 import { lastWord } from "../tokens/text.ts";
 import { pieceToken } from "../tokens/token.ts";
-import { TOWARDS_SOMEBODY } from "../words/links.ts";
-import { ALL_OF_THEM } from "../words/links.ts";
+import { ALL_OF_THEM, TOWARDS_SOMEBODY } from "../words/links.ts";
 import { COATS } from "../words/parts.ts";
 import {
   DESCRIBED_PARTS,

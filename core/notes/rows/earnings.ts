@@ -9,6 +9,8 @@ const DOING =
   "hauling|moving|delivering|assembling|painting|fixing|repairing|refinishing|loading|unloading|carrying|cleaning|mowing|lifting|hanging|building|installing|helping|raking|redoing|restoring|putting_together|setting_up|babysitting|walking|washing|<labor>";
 const TO_DO =
   "haul|move|deliver|assemble|paint|fix|repair|refinish|load|unload|carry|clean|mow|lift|hang|build|install|help|rake|redo|restore|put_together|set_up|strip|sand|reupholster|wash";
+const PAYER =
+  "<art>? <opinion>|<trait>|<plain>|<place>* <person>|<new>|<kin>|<place>|customer|client|neighbor|school|church|ladies|guys";
 const DID =
   "hauled|moved|delivered|assembled|painted|fixed|repaired|refinished|loaded|unloaded|carried|cleaned|mowed|hung|built|installed|redid|restored|stripped|sanded|reupholstered|did";
 const SOMEBODY =
@@ -66,8 +68,12 @@ export const EARNINGS = rowsOf<OwnerEffect>({
   "job: painted a fence for a neighbor, 80 cash": `^ [i|we|just* ${DID} ${THEIR} … for my? ${SOMEBODY}] ,|for|got|made|and|-* $ <method>? ;`,
   "job: side gig refinishing a customers chair, 90 transfer": `^ [side_gig|side_job|odd_job|gig ${DOING} …] ,|-|:|for* $ <method>? ;`,
   "job: side job hanging shelves paid me 150": `^ [<art>? side_gig|side_job|odd_job|gig ${DOING}|<piece> …] paid|paid_me|paid_us|made|made_me|earned|earned_me|brought_in|got_me|netted|netted_me $ <method>? ;`,
-  "word: customer paid me 80 to redo her chair": `^ [<art>? customer|client|neighbor|<person> paid|gave me|us] $ to ${TO_DO} a|an|his|her|their|<theirs>`,
-  "job: customer paid me 80 to redo her chair": `^ <art>? customer|client|neighbor|<person> paid|gave me|us $ [to ${TO_DO} a|an|his|her|their|<theirs> >] ;`,
+  "word: customer paid me 80 to redo her chair": `^ [${PAYER} paid|gave|handed|sent|slipped me|us] $ for|to ${TO_DO}|${DOING}|teach|teaching|show|showing|tutoring|coaching`,
+  "job: customer paid me 80 to redo her chair": `^ ${PAYER} paid|gave|handed|sent|slipped me|us $ [for|to ${TO_DO}|${DOING} ${THEIR} >] ;`,
+  "job: the ladies paid me 50 for teaching them chalk paint": `^ ${PAYER} paid|gave|handed|sent|slipped me|us $ [for|to teach|teaching|show|showing|tutoring|coaching <any> >] ;`,
+  "job?: the school paid me 120 for refinishing desks": `^ ${PAYER} paid|gave|handed|sent|slipped me|us $ [for|to ${TO_DO}|${DOING} !lessons|lesson|classes|class|workshop >] ;`,
+  "given: my aunt gave me 50 to buy supplies": `^ [${PAYER} paid|gave|handed|sent|slipped me|us] $ to|for buy|get|grab|pick_up|buying|getting`,
+  "given: won 25 at the fair with my chair": "^ i|we|just? [won] $ at|in|on|with|from",
   "cost: ran ads 15": "[ran|running|placed|posted|took_out <art>? ads|ad] … $",
   "stream: 110 for teaching the chalk paint class":
     "[<supply>|<labor>|<trait>|<part> <supply>? class|classes|workshop|workshops|lesson|lessons|course|courses]",
