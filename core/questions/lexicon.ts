@@ -17,6 +17,7 @@ import { ORDINARY } from "../notes/words/never-corrected.ts";
 export { askedApart } from "../notes/second-look/cuts.ts";
 export { MONTHS, ORDINALS, WEEKDAYS } from "../notes/words/calendar.ts";
 export { UNITS as NUMBERS } from "../notes/words/numbers.ts";
+export { standFor, wordsAlike } from "../notes/words/words.ts";
 export { pluralOf, singularOf, slipsBetween };
 
 /** Finds the one known word that a typed word is a slip away from. */

@@ -1,84 +1,26 @@
+import { inOrder } from "./words.ts";
+
 /** Weekday words to 0 (Sunday) … 6. */
-export const WEEKDAYS: Readonly<Record<string, number>> = {
-  sunday: 0,
-  sun: 0,
-  monday: 1,
-  mon: 1,
-  tuesday: 2,
-  tue: 2,
-  tues: 2,
-  wednesday: 3,
-  wed: 3,
-  weds: 3,
-  wensday: 3,
-  wednsday: 3,
-  thursday: 4,
-  thu: 4,
-  thur: 4,
-  thurs: 4,
-  friday: 5,
-  fri: 5,
-  saturday: 6,
-  sat: 6,
-  saterday: 6,
-  satuday: 6,
-  tusday: 2,
-  tuesdy: 2,
-  thrusday: 4,
-  firday: 5,
-  sunda: 0,
-  saturdy: 6,
-  mondy: 1,
-};
+export const WEEKDAYS = inOrder(`
+  sunday=sun=sunda monday=mon=mondy tuesday=tue=tues=tusday=tuesdy wednesday=wed=weds=wensday=wednsday
+  thursday=thu=thur=thurs=thrusday friday=fri=firday saturday=sat=saterday=satuday=saturdy
+`);
 /** Month words to 1 … 12. "may", "mar", "march" are months only beside a day or after "in", "of", "for". */
-export const MONTHS: Readonly<Record<string, number>> = {
-  january: 1,
-  jan: 1,
-  february: 2,
-  feb: 2,
-  febuary: 2,
-  march: 3,
-  mar: 3,
-  april: 4,
-  apr: 4,
-  may: 5,
-  june: 6,
-  jun: 6,
-  july: 7,
-  jul: 7,
-  august: 8,
-  aug: 8,
-  september: 9,
-  sept: 9,
-  sep: 9,
-  october: 10,
-  oct: 10,
-  november: 11,
-  nov: 11,
-  december: 12,
-  dec: 12,
-};
+export const MONTHS = inOrder(
+  `
+    january=jan february=feb=febuary march=mar april=apr may june=jun july=jul august=aug september=sept=sep
+    october=oct november=nov december=dec
+  `,
+  1,
+);
 /** Ordinals in words: "the third". */
 export const ORDINALS: Readonly<Record<string, number>> = {
-  first: 1,
-  second: 2,
-  third: 3,
-  fourth: 4,
-  fifth: 5,
-  sixth: 6,
-  seventh: 7,
-  eighth: 8,
-  ninth: 9,
-  tenth: 10,
-  eleventh: 11,
-  twelfth: 12,
-  thirteenth: 13,
-  fourteenth: 14,
-  fifteenth: 15,
-  sixteenth: 16,
-  seventeenth: 17,
-  eighteenth: 18,
-  nineteenth: 19,
-  twentieth: 20,
+  ...inOrder(
+    `
+      first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth thirteenth fourteenth
+      fifteenth sixteenth seventeenth eighteenth nineteenth twentieth
+    `,
+    1,
+  ),
   thirtieth: 30,
 };

@@ -3,7 +3,7 @@
  * and no filler, leaves the deal half read.
  */
 
-import { wordSet } from "./words.ts";
+import { standFor, wordSet } from "./words.ts";
 
 const WHOSE =
   "he she they him her hers his their them theirs who it that this what was is were are has had been s";
@@ -58,21 +58,11 @@ export const TRADE_WORDS = wordSet(
 );
 
 /** Shares of a whole as said in words, as percents. */
-export const SHARES: Readonly<Record<string, string>> = {
-  half: "50",
-  halves: "50",
-  halfsies: "50",
-  "50/50": "50",
-  "fifty fifty": "50",
-  "1/2": "50",
-  fifty: "50",
-  evenly: "50",
-  equally: "50",
-  third: "33.33",
-  "1/3": "33.33",
-  quarter: "25",
-  "1/4": "25",
-};
+export const SHARES = standFor({
+  "50": "half halves halfsies 50/50 fifty_fifty 1/2 fifty evenly equally",
+  "33.33": "third 1/3",
+  "25": "quarter 1/4",
+});
 
 /** Verbs before which one of the household took the money in; before others they are the buyer. */
 export const TAKES_IN = wordSet("got get received collected collect took picked");

@@ -1,31 +1,18 @@
 import type { Kind } from "../reading.ts";
+import { standFor } from "./words.ts";
 
 /** What people call an earlier note, each to its kind. */
-export const KIND_NOUNS: Readonly<Record<string, Kind>> = {
-  sale: "sell",
-  sales: "sell",
-  sold: "sell",
-  purchase: "buy",
-  bought: "buy",
-  buy: "buy",
-  drive: "drive",
-  trip: "drive",
-  miles: "drive",
-  mileage: "drive",
-  drove: "drive",
-  payment: "pay",
-  deposit: "hold",
-  hold: "hold",
+export const KIND_NOUNS = standFor<Kind>({
+  sell: "sale sales sold",
+  buy: "purchase bought buy",
+  drive: "drive trip miles mileage drove",
+  pay: "payment",
+  hold: "deposit hold",
   refund: "refund",
-  listing: "list",
-  listed: "list",
-  trade: "trade",
-  swap: "trade",
-  income: "income",
-  tip: "income",
-  cut: "reprice",
+  list: "listing listed",
+  trade: "trade swap",
+  income: "income tip",
+  reprice: "cut",
   statement: "statement",
-  work: "work",
-  hours: "work",
-  minutes: "work",
-};
+  work: "work hours minutes",
+});

@@ -1,6 +1,6 @@
 import type { Kind } from "../reading.ts";
 import { BECAUSE } from "./doubts.ts";
-import { wordSet } from "./words.ts";
+import { standFor, wordSet } from "./words.ts";
 
 /** Words of a correction that tell nothing of the note. */
 export const SKIPPED: ReadonlySet<string> = new Set(
@@ -177,20 +177,15 @@ export const STILL_THERE = wordSet("still still_here still_there still_have");
 export const DEPOSIT = wordSet("deposit deposits");
 export const HOLD = wordSet("hold holds reservation");
 /** Verbs as they stand behind "didn't": "didn't sell after all". */
-export const DENIED_VERBS: Readonly<Record<string, Kind>> = {
-  sell: "sell",
-  buy: "buy",
-  get: "buy",
-  getting: "buy",
-  buying: "buy",
-  selling: "sell",
-  list: "list",
-  post: "list",
+export const DENIED_VERBS = standFor<Kind>({
+  sell: "sell selling",
+  buy: "buy get getting buying",
+  list: "list post",
   finish: "finish",
   start: "start",
   drive: "drive",
   pay: "pay",
-};
+});
 /** What somebody did, behind their name: "mom did". */
 export const ACTED = wordSet(
   "did bought sold paid it that got found grabbed picked up picked_up picked_it_up",

@@ -1,31 +1,10 @@
+import { standFor } from "./words.ts";
+
 /** Ways of paying, each to the one word it is recorded as. Generic only: any other word follows "via" or "by". */
-export const METHODS: Readonly<Record<string, string>> = {
-  cash: "cash",
-  "in cash": "cash",
-  "cash money": "cash",
-  "in notes": "cash",
-  "in readies": "cash",
-  readies: "cash",
-  csh: "cash",
-  card: "card",
-  "credit card": "card",
-  "debit card": "card",
-  credit: "card",
-  debit: "card",
-  cc: "card",
-  check: "check",
-  cheque: "check",
-  chk: "check",
-  "personal check": "check",
-  transfer: "transfer",
-  "bank transfer": "transfer",
-  "e transfer": "transfer",
-  etransfer: "transfer",
-  xfer: "transfer",
-  app: "app",
-  "phone app": "app",
-  "payment app": "app",
-  "pay app": "app",
-  "banking app": "app",
-  "mobile pay": "app",
-};
+export const METHODS = standFor({
+  cash: "cash in_cash cash_money in_notes in_readies readies csh",
+  card: "card credit_card debit_card credit debit cc",
+  check: "check cheque chk personal_check",
+  transfer: "transfer bank_transfer e_transfer etransfer xfer",
+  app: "app phone_app payment_app pay_app banking_app mobile_pay",
+});

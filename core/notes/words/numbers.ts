@@ -1,29 +1,11 @@
 import { BEFORE_PRICE } from "./links.ts";
-import { wordSet } from "./words.ts";
+import { inOrder, wordSet } from "./words.ts";
 
 /** Number words, each to its value. */
-export const UNITS: Readonly<Record<string, number>> = {
-  zero: 0,
-  one: 1,
-  two: 2,
-  three: 3,
-  four: 4,
-  five: 5,
-  six: 6,
-  seven: 7,
-  eight: 8,
-  nine: 9,
-  ten: 10,
-  eleven: 11,
-  twelve: 12,
-  thirteen: 13,
-  fourteen: 14,
-  fifteen: 15,
-  sixteen: 16,
-  seventeen: 17,
-  eighteen: 18,
-  nineteen: 19,
-};
+export const UNITS = inOrder(`
+  zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen
+  seventeen eighteen nineteen
+`);
 export const TENS: Readonly<Record<string, number>> = {
   twenty: 20,
   thirty: 30,

@@ -3,7 +3,8 @@
  * for what is offered.
  */
 
-import { formsOf, wordSet } from "./words.ts";
+import type { Kind } from "../reading.ts";
+import { formsOf, standFor, wordSet } from "./words.ts";
 
 /**
  * "sold", "gone" (it left, with whom or where to is open), "out" (a buyer wants it no more), "comes" (somebody turns up),
@@ -195,30 +196,17 @@ export const POLITE =
   /^(?:(?:please|pls|kindly|(?:can|could|would|will) (?:you|u|ya)(?: (?:please|pls|kindly))?)\s+)+/i;
 
 /** What somebody did is in their own words a thing of the earlier notes: which kind a word names. */
-export const NOTE_NAMES: Readonly<Record<string, string>> = {
-  sale: "sell",
-  sold: "sell",
-  sell: "sell",
-  unsell: "sell",
-  drive: "drive",
-  trip: "drive",
-  miles: "drive",
-  listing: "list",
-  price: "list",
-  deposit: "hold",
-  hold: "hold",
-  pmt: "pay",
-  payment: "pay",
-  loan: "pay",
-  work: "work",
-  hours: "work",
-  minutes: "work",
-  finished: "finish",
-  done: "finish",
-  bought: "buy",
-  purchase: "buy",
+export const NOTE_NAMES = standFor<Kind>({
+  sell: "sale sold sell unsell",
+  drive: "drive trip miles",
+  list: "listing price",
+  hold: "deposit hold",
+  pay: "pmt payment loan",
+  work: "work hours minutes",
+  finish: "finished done",
+  buy: "bought purchase",
   refund: "refund",
-};
+});
 
 /** "gave me the rest": nothing of ours was given away. */
 export const GIVEN_TO_US = /\b(?:gave|give|gives|handed|hands) (?:me|us)\b/i;

@@ -82,6 +82,20 @@ export const phrases = (words: string): readonly string[] => [...wordSet(words)]
 export const wordsAlike = (words: string): readonly (readonly [string, ...string[]])[] =>
   phrases(words).map((alike) => alike.split("=") as [string, ...string[]]);
 
+/** Words by what they stand for, as the words of each. */
+export const standFor = <To extends string>(
+  lists: Readonly<Partial<Record<To, string>>>,
+): Readonly<Record<string, To>> =>
+  Object.fromEntries(
+    Object.entries<string | undefined>(lists).flatMap(([to, words = ""]) =>
+      phrases(words).map((word) => [word, to as To]),
+    ),
+  );
+
+/** Words by their place among others, counted from `first`; those joined by "=" have one place. */
+export const inOrder = (words: string, first = 0): Readonly<Record<string, number>> =>
+  Object.fromEntries(wordsAlike(words).flatMap((alike, at) => alike.map((word) => [word, first + at])));
+
 const VOWELS_CUT = ["", "e"];
 
 /** The plain forms that a word may be of, the odd ones of a learner with them: "gived", "selled", "flogged", "keepin". */
