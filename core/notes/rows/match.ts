@@ -1,5 +1,6 @@
 import type { Tok } from "../clause.ts";
 import { CLAUSE_MARKS, GAP_MARKS, INTERJECTIONS, JOINTS } from "../words/links.ts";
+import { SAYS_TODAY } from "../words/replies.ts";
 import { meet } from "./bits.ts";
 import { isVerb } from "./classes.ts";
 import type { Element, Pattern } from "./pattern.ts";
@@ -55,8 +56,15 @@ function isStart({ tokens, units, places }: Units, at: number): boolean {
   return before < 0 || endsSentence(tokens[before]);
 }
 
-const isEnd = ({ tokens, units, places }: Units, at: number): boolean =>
-  at >= units.length || (units[at]!.span !== 0 && endsSentence(tokens[places[at]!]));
+/** "on my way home this morning" ends with home. */
+function isEnd({ tokens, units, places }: Units, at: number): boolean {
+  if (at < units.length && units[at]!.span === 0) return false;
+  let behind = places[at] ?? tokens.length;
+  while (behind < tokens.length && tellsOnlyWhen(tokens[behind]!)) behind += 1;
+  return endsSentence(tokens[behind]);
+}
+
+const tellsOnlyWhen = ({ kind, text }: Tok): boolean => kind === "word" && SAYS_TODAY.has(text);
 
 interface Run {
   line: Units;
