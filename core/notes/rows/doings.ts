@@ -14,6 +14,11 @@ export const DOINGS = rowsOf<ChatterEffect>({
   "chat: she's back, left 30 down on the desk": "^ [shes|hes|theyre back|here again|today|now?] ,",
   "chat: hey bot, sold the crib 40":
     "^ [hey|hi|hello|hiya|howdy|yo|ok|okay|morning|evening|good_morning|good_evening|dear|thanks|thank_you my|little|dear|sweet? bought|bot|you|ledger|robot again|there?] ,|.|!|;|-|:",
+  // What is to become of it, should that not help.
+  "chat: crib now 50, last chance before i donate it":
+    "<~reprice>|<~list>|to|at|now … $|it|<piece> … [last_drop|last_chance|last_call|last_try|last_week|one_last_try|final_drop|one_more_week|another_week|one_more_try? before|otherwise|or|or_else|after_that|after_this|then|and_then i|we|im|ill|well|were|it just|probably|finally|have_to|gonna|going_to|all|goes|its|gets? donate|toss|scrap|trash|junk|dump|burn|chuck|bin|pitch|keep|give|donating|tossing|scrapping|trashing|junking|dumping|keeping|giving|to|donated|tossed|scrapped it|them|this|that|this_thing|the_thing|the_dump|charity|donation|the_curb|<piece>|<place>? away|out|for_myself|for_ourselves|myself|to_charity?] ;",
+  "chat: gave it one more week, sold the crib 40":
+    "^ [i|we|ill|im|gonna* gave|giving|give it|them|this|<piece> one_more|another|a|a_couple_more|a_few_more|till|until|one|two_more week|weeks|month|days|weekend|chance|<day> >] ;",
   // The end of the day's work, and of none on anything that is named.
   "chat: 35 min on the crib while the kids watched a movie":
     "[while|whilst|as <art>? <kin>|kids|kid|boys|girls|baby|babies|twins|toddler|toddlers|little_one|little_ones|hubby|dog|dogs|cat|cats|grandkids|grandbaby|rain|snow|storm|wash|laundry|roast|soup|bread|cookies|dinner|lunch >] ;",

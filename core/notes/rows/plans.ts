@@ -9,6 +9,8 @@ const DOINGS =
   "<~list>|<~reprice>|<~retire>|<~sell>|<~buy>|<~finish>|<~start>|<~refund>|<pay>|<~hold>|<~fix>";
 const DOING =
   "lowering|dropping|reducing|cutting|raising|marking|knocking|bumping|slashing|taking|listing|relisting|posting|uploading|selling|putting|finishing|starting|buying|picking_up|refunding|paying|donating|scrapping|giving|going|goes|sells|drops|comes_down|becomes";
+const TO_COME =
+  "donate|toss|scrap|trash|junk|dump|burn|chuck|bin|pitch|keep|give|list|sell|drop|lower|cut|scrap|part_out|part_with|donating|tossing|scrapping|trashing|junking|dumping|burning|chucking|binning|pitching|keeping|giving|dropping|lowering|parting";
 const LATER =
   "in_a_day|in_a_few_days|in_a_couple_days|in_a_couple_of_days|in_a_few|in_a_bit|in_a_while|in_a_few_weeks|in_a_couple_weeks|in_a_couple_of_weeks|in_a_week|in_a_month|in_a_fortnight|a_week_from|a_month_from|down_the_road|down_the_line|before_long|one_of_these_days|at_some_point|some_day|any_day_now|next_time|next_week|next_weekend|next_month|next_year|later|later_on|soon|tonight|tomorrow|tmrw|after_work|after_the|this_weekend|after_dinner|in_the_morning";
 
@@ -31,6 +33,8 @@ export const PLANNED = rowsOf<TurnEffect>({
   "intention: lowering the hutch to 190 in two weeks": `[${DOING} … in <span>]`,
   "intention: lowering the hutch to 190 starting monday": `[${DOING} … starting|beginning|effective|as_of|as_from|from|come|by|this|next] !today <weekday>`,
   "intention: lowering the hutch to 190 once school is out": `[${DOING} … when|once|if|until|unless|as_soon_as|in_case|assuming] !!sold|paid|bought|came|left|gone`,
+  "intention: vanity to 50, then i donate it": `[then|next i|we just|probably|finally? ${TO_COME}]`,
+  "intention: vanity to 50, otherwise im keeping it": `[otherwise|or|or_else|after_that|after_this|unless|before i|we|im|ill|well|were just|probably|finally|have_to|gonna|going_to? ${TO_COME}]`,
   // Where or for what it is kept for now: no fate.
   "doubt: kept the desk behind the couch": `${KEEPS} <art>? <piece>|it|them|both [as|behind|under|underneath|beside|next_to|near|against|in|inside|at|out|outside|on|by|over|up_in|back_in] !$|hand|hold|mind`,
   // Work that somebody is to do, with a price.

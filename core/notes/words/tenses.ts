@@ -97,7 +97,7 @@ export const NO_PAST = wordSet(
     "might must should shall if when whenever until till unless tomorrow tmrw tommorow next later soon gonna going plan plans " +
     "planning maybe perhaps probably think thinks say says said ask asks asking need needs try tries hope hopes please let lets not " +
     "pending awaiting unpaid intend intends aim aims dont doesnt didnt isnt arent wasnt aint never yet no usually always sometimes every each how what who " +
-    "which why where offer offers offered like likes wish gotta fixin fixing about ready able agree agrees promise promises",
+    "otherwise before which why where offer offers offered like likes wish gotta fixin fixing about ready able agree agrees promise promises",
 );
 
 /** Days on which somebody may still be to come. */
