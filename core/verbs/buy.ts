@@ -158,6 +158,12 @@ export const buy = defineVerb({
         with: ["moneyFirst", "named"],
         without: ["supply", "loan"],
       },
+      {
+        say: ["purchase of", "acquisition of", "purchase"],
+        with: ["piece", "number"],
+        without: ["supply", "loan"],
+        light: true,
+      },
       // On "the desk" it is spent for something; "a desk" is new.
       {
         say: onSomethingNew("spent", "blew"),

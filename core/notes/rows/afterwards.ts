@@ -127,6 +127,10 @@ export const AFTERWARDS = rowsOf<TurnEffect>({
     "^ [sponsor|client|customer|landlord|boss|work paid|bought for?] <supply>",
   "word: ran out of wax so bought more 9":
     "^ i|we|was|were* [ran_out_of|run_out_of|out_of|low_on] <supply> so|and|, i|we? bought|got|grabbed|picked_up|ordered",
+  "word: sale of the desk completed: 150 cash":
+    "sale of|on <art>? <piece> [is|was|now? completed|complete|closed|final|finalized|concluded|done|went_through] :|,|-|at|for",
+  "sold: desk sale 150, fee 4.50": "^ <art>? <piece> [sale] :|,|-|at|for* $",
+  "sold: sale: desk, 150": "^ [made_a|a|another|first|one_more|quick|new? sale] :|-|,|! <art>? <piece>",
   "word: the sander died, new one 65": `^ my|our|the|his|a? <supply> [finally|just? ${WORN_OUT} on_me|on_us|today|again|halfway_through|mid_job?] ,|.|so|and|!|-`,
   "word: the drill quit on me, replacement 89": "^ [a|the? replacement was|is|cost|for?] $ ;",
   "word: out of paint again, 22 more": "^ [out_of|ran_out_of|low_on] <supply> again|already? ,|.|!|so $ more",

@@ -46,6 +46,7 @@ export const COUNTS = rowsOf<NumberEffect>({
   "passing: 5 min epoxy 7": "[<time>] epoxy|glue|resin|filler",
   "miles: miles 24": `^ <day>? [${OF_VAN}? miles|mileage|mi today|total|driven|for_today|this_morning? :? <bare>] ;`,
   "miles: mileage 24 for the hutch": `^ [${OF_VAN}? miles|mileage|mi :? <bare>] for|to|<day>|,`,
+  "miles: mileage for the dresser 24": `^ ${OF_VAN}? miles|mileage for|to|on collecting|fetching|delivering|picking_up|dropping_off|hauling|collect|fetch|deliver|pick_up|get? <art>? <piece> pickup|delivery|run|trip|haul|drive? :|is|was? [<bare>] ;`,
   "miles?: drove 24": "drove|drived [<bare>] ;",
   "miles?: drove 24 to get dresser":
     "drove|drived [<bare>] <day>|,|.|to|out|over|there|back|total|today|roundtrip|round_trip|yesterday",

@@ -197,11 +197,8 @@ const OPENS_NOTE: ReadonlySet<string> = new Set([".", ";"]);
 
 /** "sold dresser 12 april for 150": another number is the price; the 12 of "paint 12 may 3" is one, "15 may come" no day. */
 function isDayBesideNumber(norms: readonly string[], at: number): boolean {
-  const behind = norms[at + 2];
-  if (
-    behind !== undefined &&
-    (behind < ":" ? /^\d/.test(behind) : norms[at + 1] === "may" && behind !== "for")
-  )
+  const behind = norms[at + 2] ?? "";
+  if (/^\d/.test(behind) || (norms[at + 1] === "may" && behind !== "for" && /^\p{L}/u.test(behind)))
     return false;
   return norms.some(
     (norm, place) => place !== at && /^[$]?\d/.test(norm) && MONTHS[norms[place + 1] ?? ""] === undefined,
