@@ -5,7 +5,7 @@ import type { Parts } from "./parts.ts";
 import { partsOf } from "./sorting.ts";
 import { opensWithAsking } from "./sounds.ts";
 import { vocabularyFor } from "./vocabulary.ts";
-import type { Cue } from "./words/cues.ts";
+import { type Cue, cues } from "./words/cues.ts";
 
 /*
  * Several questions in one message: "what did i make in june and how many did i sell". Each is given what it shares
@@ -92,24 +92,9 @@ function withThing(question: string, own: Parts, { items, first, cues }: Parts):
 }
 
 /** What a figure is asked by. */
-const FIGURES: readonly Cue[] = [
-  "minutes",
-  "miles",
-  "fees",
-  "cost",
-  "earn",
-  "net",
-  "revenue",
-  "sale",
-  "spent",
-  "price",
-  "asking",
-  "hourly",
-  "margin",
-  "roi",
-  "interest",
-  "principal",
-];
+const FIGURES: readonly Cue[] = cues(
+  "minutes miles fees cost earn net revenue sale spent price asking hourly margin roi interest principal",
+);
 
 /** What is done to pieces, each counted by itself: "how many did i buy and sell". */
 const DEEDS: readonly Cue[] = ["sold", "bought", "listed", "finished", "started"];

@@ -1,5 +1,5 @@
 import type { Parts } from "./parts.ts";
-import type { Cue } from "./words/cues.ts";
+import { type Cue, cues } from "./words/cues.ts";
 
 /*
  * Whether the words of a message ask anything, where no mark and no opening says so.
@@ -25,25 +25,9 @@ export function asksSomething({ cues, groups, orders, periods, items }: Parts): 
 }
 
 /** Cues of a figure that small talk seldom has. */
-const FIGURES: readonly Cue[] = [
-  "net",
-  "revenue",
-  "fees",
-  "miles",
-  "minutes",
-  "income",
-  "interest",
-  "tiedUp",
-  "hourly",
-  "margin",
-  "roi",
-  "average",
-  "median",
-  "share",
-  "daysToSell",
-  "reached",
-  "howMany",
-];
+const FIGURES: readonly Cue[] = cues(
+  "net revenue fees miles minutes income interest tiedUp hourly margin roi average median share daysToSell reached howMany",
+);
 
 /** Whether the words name a figure, so that a word in the way is worth naming: "profit on glorbs", "best month for gnomes". */
 export function namesFigure({ cues, groups, orders, items, periods, said, first }: Parts): boolean {

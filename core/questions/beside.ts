@@ -1,6 +1,6 @@
 import type { Mark } from "./marks.ts";
 import type { Flag, Senses } from "./phrases.ts";
-import type { Cue } from "./words/cues.ts";
+import { type Cue, cues } from "./words/cues.ts";
 
 /*
  * What may be asked of the words around a word, for the table of `meant-beside.ts`.
@@ -28,17 +28,9 @@ export interface Turn {
 export const OF_COUNTS: readonly Cue[] = ["bought", "sold", "finished", "listed", "unsold"];
 
 /** What is done to pieces. */
-export const OF_DEEDS: readonly Cue[] = [
-  "sold",
-  "finished",
-  "listed",
-  "started",
-  "returned",
-  "kept",
-  "given",
-  "scrapped",
-  "traded",
-];
+export const OF_DEEDS: readonly Cue[] = cues(
+  "sold finished listed started returned kept given scrapped traded",
+);
 
 const OPENERS: ReadonlySet<string> = new Set(
   "hey hi hello yo ok okay so and well um uh hm hmm oh please pls also but then bot now remind tell me let know lemme".split(

@@ -1,6 +1,6 @@
 import type { Mark } from "./marks.ts";
 import type { Limited } from "./parts.ts";
-import type { Cue } from "./words/cues.ts";
+import { type Cue, cues } from "./words/cues.ts";
 import { COUNTABLE, UNIT_DAYS, UNIT_MINUTES } from "./words/plain.ts";
 
 /** Whether an item stands here; a word that is a cue or a filler as well is one only where it is likelier. */
@@ -46,17 +46,7 @@ export function unitOf({ text, senses }: Mark): { name: NonNullable<Limited["uni
 }
 
 /** Words behind which an amount is a price. */
-const PRICES: readonly Cue[] = [
-  "soldFor",
-  "sold",
-  "gone",
-  "got",
-  "price",
-  "bought",
-  "paid",
-  "asking",
-  "listed",
-];
+const PRICES: readonly Cue[] = cues("soldFor sold gone got price bought paid asking listed");
 
 /** Things are looked for, or something is asked of them. */
 const ASKS_WHICH =

@@ -4,6 +4,7 @@ import { OWN_RULES } from "./rules-of-books.ts";
 import { BUYER_RULES } from "./rules-of-buyers.ts";
 import { LIST_RULES } from "./rules-of-lists.ts";
 import { PIECE_RULES } from "./rules-of-pieces.ts";
+import { cues } from "./words/cues.ts";
 
 /** The measures in the order in which they are tried: the telling words first, the common ones last. */
 export const RULES: readonly Rule[] = [
@@ -33,30 +34,10 @@ export const RULES: readonly Rule[] = [
         !f.has("howMany", "soldFor", "net", "earn") &&
         // "Hours on paint" asks for no money.
         (!f.has("minutes", "miles") || f.has("spent", "paid", "cost", "money", "total"))),
-    takes: [
-      ...MUCH,
-      "spent",
-      "withoutBuying",
-      "cost",
-      "paid",
-      "bought",
-      "price",
-      "fared",
-      "got",
-      "gone",
-      "took",
-      "takes",
-      "minutes",
-      "unsold",
-      "sold",
-      "howMany",
-      "fees",
-      "notes",
-      "earn",
-      "tiedUp",
-      "loanPaid",
-      "overhead",
-    ],
+    takes: cues(
+      "spent withoutBuying cost paid bought price fared got gone took takes minutes unsold sold howMany fees notes earn tiedUp loanPaid overhead",
+      MUCH,
+    ),
   },
   {
     measure: "price",
@@ -115,41 +96,12 @@ export const RULES: readonly Rule[] = [
           (!f.period || (f.has("sold") && !f.beside && !f.by)))) &&
       !f.supply &&
       !f.has("howMany", "earn", "spent", "overhead"),
-    takes: [
-      ...MUCH,
-      "cost",
-      "fared",
-      "got",
-      "paid",
-      "unsold",
-      "sold",
-      "listed",
-      "finished",
-      "kept",
-      "given",
-      "scrapped",
-      "gone",
-      "tiedUp",
-    ],
+    takes: cues("cost fared got paid unsold sold listed finished kept given scrapped gone tiedUp", MUCH),
   },
   {
     measure: "spent",
     when: (f) => f.has("spent", "cost") && !f.has("howMany", "earn", "net", "revenue"),
-    takes: [
-      ...MUCH,
-      "spent",
-      "cost",
-      "fared",
-      "paid",
-      "withBuying",
-      "gone",
-      "took",
-      "got",
-      "unsold",
-      "sold",
-      "listed",
-      "finished",
-    ],
+    takes: [...MUCH, ...cues("spent cost fared paid withBuying gone took got unsold sold listed finished")],
   },
   {
     measure: "proceeds",
@@ -161,45 +113,15 @@ export const RULES: readonly Rule[] = [
         (f.has("sold") && f.has("money", "paid", "total") && !f.has("earn", "net", "asking")) ||
         (f.has("sold") && ((f.average && !f.countsRate) || (f.limit && !f.by && !f.yesNo)))) &&
       !f.has("earn", "net", "asking"),
-    takes: [
-      ...MUCH,
-      ...SALES,
-      "revenue",
-      "soldFor",
-      "got",
-      "paid",
-      "fared",
-      "everything",
-      "took",
-      "earn",
-      "price",
-      "bought",
-      "free",
-      "listed",
-    ],
+    takes: cues("revenue soldFor got paid fared everything took earn price bought free listed", MUCH, SALES),
   },
   {
     measure: "count",
     when: (f) => f.has("howMany") && countedBy(f) !== null,
-    takes: [
-      ...MUCH,
-      "howMany",
-      "gone",
-      "unsold",
-      "unfinished",
-      "have",
-      "had",
-      "got",
-      "paid",
-      "fared",
-      "free",
-      "takes",
-      "took",
-      "loss",
-      "finished",
-      "listed",
-      "started",
-    ],
+    takes: cues(
+      "howMany gone unsold unfinished have had got paid fared free takes took loss finished listed started",
+      MUCH,
+    ),
   },
   {
     // "How many dressers": those that are here, and the answer says so
@@ -214,33 +136,11 @@ export const RULES: readonly Rule[] = [
       (f.has("fared") &&
         !f.has("when", "who", "where") &&
         (f.piece || f.period || f.by || f.order || f.source || (f.buyer && !f.yesNo))),
-    takes: [
-      ...MUCH,
-      ...SALES,
-      "earn",
-      "net",
-      "fared",
-      "everything",
-      "revenue",
-      "got",
-      "bought",
-      "gone",
-      "income",
-      "finished",
-      "unsold",
-      "listed",
-      "kept",
-      "given",
-      "scrapped",
-      "returned",
-      "free",
-      "took",
-      "paid",
-      "cost",
-      "takes",
-      "did",
-      "loss",
-    ],
+    takes: cues(
+      "earn net fared everything revenue got bought gone income finished unsold listed kept given scrapped returned free took paid cost takes did loss",
+      MUCH,
+      SALES,
+    ),
   },
   {
     measure: "count",

@@ -8,7 +8,7 @@ import { amountText, show } from "../money.ts";
 import type { Desk } from "./desk.ts";
 import { buyerOf, methodOf, personOf, placeOf } from "./filters.ts";
 import type { Features } from "./rule.ts";
-import type { Cue } from "./words/cues.ts";
+import { type Cue, cues } from "./words/cues.ts";
 
 /** One thing that can be asked of a piece: a day, a name or a number of days, and how it is told. */
 export interface PieceFact {
@@ -137,23 +137,7 @@ export const PIECE_FACTS: readonly PieceFact[] = [
       (f.has("who") &&
         f.has("sold", "took", "held", "gone", "paid", "deposits", "have", "soldFor", "sale")) ||
       (f.has("whose") && f.has("deposits", "held")),
-    takes: [
-      ...ALWAYS,
-      "who",
-      "whose",
-      "sold",
-      "took",
-      "bought",
-      "held",
-      "gone",
-      "paid",
-      "got",
-      "deposits",
-      "loanPaid",
-      "price",
-      "soldFor",
-      "sale",
-    ],
+    takes: cues("who whose sold took bought held gone paid got deposits loanPaid price soldFor sale", ALWAYS),
     of: (piece, desk) => buyerOf(desk, { piece, fact: null }),
     told: "to",
   },

@@ -7,7 +7,7 @@ import type { Filter, MeasureName } from "./query.ts";
 import { apartIn, periodOf } from "./read-period.ts";
 import { isCommandOnly } from "./read-standing.ts";
 import type { Features } from "./rule.ts";
-import type { Cue } from "./words/cues.ts";
+import { type Cue, cues } from "./words/cues.ts";
 
 /** Notes one by one. */
 export interface NotesQuestion {
@@ -131,18 +131,7 @@ export function notesAsked(
     ...(countsSpending(f)
       ? (["howMany", "times", "spent", "paid", "had", "held", "took", "earn", "did"] as const)
       : []),
-    "list",
-    "did",
-    "notes",
-    "which",
-    "money",
-    "have",
-    "got",
-    "total",
-    "listed",
-    "last",
-    "gone",
-    "loan",
+    ...cues("list did notes which money have got total listed last gone loan"),
     ...(isLent ? (["who", "where"] as const) : []),
     ...(asksDay ? (["when", "ageOf"] as const) : []),
     ...(kind ? [kind[0]] : []),

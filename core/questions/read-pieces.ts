@@ -9,6 +9,7 @@ import { type PieceState, STATES, WAS_LISTED } from "./piece-states.ts";
 import type { Filter, Period } from "./query.ts";
 import { periodOf } from "./read-period.ts";
 import type { Features } from "./rule.ts";
+import { cues } from "./words/cues.ts";
 
 /** A question about single pieces: one fact of each, or whether something is so. */
 export type PieceQuestion =
@@ -173,17 +174,7 @@ function readYesNo(parts: Parts, f: Features, desk: Desk): PieceQuestion | Refus
   if (!state || f.told || isOpen || !(parts.yesNo || f.number || isAny)) return null;
   const found = narrowed(parts, "profit", desk);
   if ("kind" in found) return found;
-  const fault = leftOver(parts, [
-    state.cue,
-    "have",
-    "got",
-    "gone",
-    "unsold",
-    "listed",
-    "asking",
-    "sat",
-    "takes",
-  ]);
+  const fault = leftOver(parts, [state.cue, ...cues("have got gone unsold listed asking sat takes")]);
   if (fault) return fault;
   if (parts.amounts.length > 0 || parts.limits.length > 0) return null;
   const period = periodOf(parts);

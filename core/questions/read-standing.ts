@@ -6,7 +6,7 @@ import { asksFigure, isOrderToList, type Parts } from "./parts.ts";
 import { type Counted, type Filter, piecesCounted, type Query } from "./query.ts";
 import { boughtIn, periodOf } from "./read-period.ts";
 import type { Features } from "./rule.ts";
-import type { Cue } from "./words/cues.ts";
+import { type Cue, cues } from "./words/cues.ts";
 
 /*
  * Pieces as they stand, one by one: "what's on hold", "list dressers", "which are on the board".
@@ -113,27 +113,9 @@ export function stateList(parts: Parts, [cue, said]: State, desk: Desk): Query |
     parts,
     [
       cue,
-      "list",
-      "which",
-      "have",
-      "cost",
-      "held",
-      "deposits",
-      "unsold",
-      "listed",
-      "finished",
-      "started",
-      "who",
-      "whose",
-      "got",
-      "sat",
-      "gone",
-      "asking",
-      "owed",
-      "sold",
-      "total",
-      "money",
-      "free",
+      ...cues(
+        "list which have cost held deposits unsold listed finished started who whose got sat gone asking owed sold total money free",
+      ),
       ...(parts.periods.length > 0 ? (["bought", "purchases"] as const) : []),
     ],
     { passed: joiningItems(parts) },

@@ -7,7 +7,7 @@ import { type Refusal, refusal } from "./narrowing.ts";
 import type { Parts } from "./parts.ts";
 import type { Period } from "./query.ts";
 import type { Features } from "./rule.ts";
-import type { Cue } from "./words/cues.ts";
+import { type Cue, cues } from "./words/cues.ts";
 import { COUNTABLE } from "./words/plain.ts";
 
 /** A question about loans that supposes something. Amounts in cents. */
@@ -31,47 +31,9 @@ export type LoanQuestion =
   /** Which loan to serve first. */
   | { kind: "first loan" };
 
-const TAKES: readonly Cue[] = [
-  "rate",
-  "everything",
-  "loan",
-  "loanPaid",
-  "paid",
-  "payoff",
-  "ends",
-  "pace",
-  "suppose",
-  "extra",
-  "saves",
-  "once",
-  "until",
-  "take",
-  "interest",
-  "money",
-  "when",
-  "howLong",
-  "howMany",
-  "owe",
-  "gone",
-  "earn",
-  "net",
-  "minutes",
-  "principal",
-  "first",
-  "which",
-  "have",
-  "takes",
-  "got",
-  "total",
-  "fared",
-  "bought",
-  "cost",
-  "revenue",
-  "soldFor",
-  "spent",
-  "tiedUp",
-  "asking",
-];
+const TAKES: readonly Cue[] = cues(
+  "rate everything loan loanPaid paid payoff ends pace suppose extra saves once until take interest money when howLong howMany owe gone earn net minutes principal first which have takes got total fared bought cost revenue soldFor spent tiedUp asking",
+);
 
 /** What the question supposes about loans, or null where it supposes nothing. */
 export function readSuppose(parts: Parts, f: Features, desk: Desk): LoanQuestion | Refusal | null {

@@ -35,7 +35,7 @@ import {
   saysEver,
   saysLess,
 } from "./wanted.ts";
-import type { Cue } from "./words/cues.ts";
+import { type Cue, cues } from "./words/cues.ts";
 
 /** A question that asks for a measure, as a query; or why it is none. Null: no measure is asked for. */
 export function readQuery(parts: Parts, f: Features, desk: Desk): Query | Refusal | null {
@@ -284,11 +284,7 @@ function leftOverOf({ parts, taken }: Reading, isBeside: boolean, used: readonly
       ...taken,
       ...ALWAYS,
       ...(isBeside ? (["rest"] as const) : []),
-      "chart",
-      "which",
-      "total",
-      "everything",
-      "share",
+      ...cues("chart which total everything share"),
     ],
     {
       used: usedPlaces(parts, used),

@@ -1,6 +1,6 @@
 import type { Limited } from "./parts.ts";
 import type { Grouping, MeasureName } from "./query.ts";
-import type { Cue } from "./words/cues.ts";
+import { type Cue, cues } from "./words/cues.ts";
 
 /** What the question has, as far as it helps to tell its measure. */
 export interface Features {
@@ -146,16 +146,6 @@ export const MUCH: readonly Cue[] = ["money", "total", "average", "median", "hav
 /** Words for a sale. */
 export const SALES: readonly Cue[] = ["sold", "sale", "soldFor", "gone"];
 /** What is counted where nothing else is asked of it: "pieces sold in july". */
-export const HAPPENED: readonly Cue[] = [
-  "sold",
-  "bought",
-  "finished",
-  "started",
-  "listed",
-  "returned",
-  "unsold",
-  "held",
-  "kept",
-  "given",
-  "scrapped",
-];
+export const HAPPENED: readonly Cue[] = cues(
+  "sold bought finished started listed returned unsold held kept given scrapped",
+);

@@ -1,21 +1,11 @@
 import { type Features, MUCH, type Rule, SALES } from "./rule.ts";
-import type { Cue } from "./words/cues.ts";
+import { type Cue, cues } from "./words/cues.ts";
 
-const REACHED: readonly Cue[] = [
-  ...MUCH,
-  ...SALES,
-  "reached",
-  "share",
-  "comeDown",
-  "asking",
-  "firstAsked",
-  "soldFor",
-  "listed",
-  "price",
-  "fared",
-  "got",
-  "earn",
-];
+const REACHED: readonly Cue[] = cues(
+  "reached share comeDown asking firstAsked soldFor listed price fared got earn",
+  MUCH,
+  SALES,
+);
 
 const TIME = ["day", "weekday", "week", "month", "quarter", "year"] as const;
 
@@ -74,21 +64,7 @@ export const OWN_RULES: readonly Rule[] = [
   {
     measure: "hourly",
     when: (f) => f.has("hourly") && !f.has("price"),
-    takes: [
-      ...MUCH,
-      ...SALES,
-      "hourly",
-      "earn",
-      "net",
-      "minutes",
-      "fared",
-      "paid",
-      "revenue",
-      "had",
-      "got",
-      "bought",
-      "took",
-    ],
+    takes: [...MUCH, ...SALES, ...cues("hourly earn net minutes fared paid revenue had got bought took")],
   },
   {
     measure: "days to sell",
@@ -99,22 +75,7 @@ export const OWN_RULES: readonly Rule[] = [
       (f.has("howLong") && f.has("bought") && f.has("sold")) ||
       (f.fast && !ofTime(f) && f.has("sold", "sale", "daysToSell", "takes")) ||
       (f.fast && !ofTime(f) && !f.has("earn", "net", "revenue", "spent", "minutes")),
-    takes: [
-      ...MUCH,
-      ...SALES,
-      "daysToSell",
-      "takes",
-      "howLong",
-      "bought",
-      "held",
-      "had",
-      "minutes",
-      "unsold",
-      "got",
-      "fared",
-      "howMany",
-      "sat",
-    ],
+    takes: cues("daysToSell takes howLong bought held had minutes unsold got fared howMany sat", MUCH, SALES),
   },
   {
     measure: "days listed",
@@ -125,23 +86,11 @@ export const OWN_RULES: readonly Rule[] = [
       (f.order && f.has("sat") && !f.has("unlisted")) ||
       (f.oldest && f.has("listed", "asking")) ||
       (f.longest && f.has("listed") && !f.has("minutes", "bought", "daysToSell", "takes", "took")),
-    takes: [
-      ...MUCH,
-      ...SALES,
-      "daysListed",
-      "daysToSell",
-      "takes",
-      "sat",
-      "listed",
-      "howLong",
-      "unsold",
-      "had",
-      "howMany",
-      "asking",
-      "tiedUp",
-      "minutes",
-      "cost",
-    ],
+    takes: cues(
+      "daysListed daysToSell takes sat listed howLong unsold had howMany asking tiedUp minutes cost",
+      MUCH,
+      SALES,
+    ),
   },
   {
     // "How much principal have i paid", "what went to principal"
@@ -165,23 +114,10 @@ export const OWN_RULES: readonly Rule[] = [
   {
     measure: "miles",
     when: (f) => f.has("miles") && !f.supply && !f.has("times"),
-    takes: [
-      ...MUCH,
-      "miles",
-      "overhead",
-      "howMany",
-      "did",
-      "notes",
-      "cost",
-      "loanPaid",
-      "fared",
-      "bought",
-      "got",
-      "spent",
-      "minutes",
-      "sold",
-      "unsold",
-    ],
+    takes: cues(
+      "miles overhead howMany did notes cost loanPaid fared bought got spent minutes sold unsold",
+      MUCH,
+    ),
   },
   {
     measure: "owed",
@@ -191,22 +127,7 @@ export const OWN_RULES: readonly Rule[] = [
   {
     measure: "deposits",
     when: (f) => f.has("deposits"),
-    takes: [
-      ...MUCH,
-      "deposits",
-      "held",
-      "sat",
-      "whose",
-      "who",
-      "unsold",
-      "tiedUp",
-      "daysListed",
-      "loanPaid",
-      "had",
-      "cost",
-      "howMany",
-      "got",
-    ],
+    takes: cues("deposits held sat whose who unsold tiedUp daysListed loanPaid had cost howMany got", MUCH),
   },
   {
     measure: "paid",
@@ -239,31 +160,10 @@ export const OWN_RULES: readonly Rule[] = [
       // "Profit per day worked" is no time.
       !(f.by && f.has("earn", "net")) &&
       !f.has("miles", "price", "inDays", "times"),
-    takes: [
-      ...MUCH,
-      "minutes",
-      "overhead",
-      "loanPaid",
-      "howMany",
-      "howLong",
-      "gone",
-      "spent",
-      "notes",
-      "cost",
-      "takes",
-      "paid",
-      "did",
-      "fared",
-      "earn",
-      "took",
-      "sold",
-      "unsold",
-      "finished",
-      "listed",
-      "kept",
-      "given",
-      "scrapped",
-    ],
+    takes: cues(
+      "minutes overhead loanPaid howMany howLong gone spent notes cost takes paid did fared earn took sold unsold finished listed kept given scrapped",
+      MUCH,
+    ),
   },
   {
     measure: "tied up",
@@ -276,27 +176,10 @@ export const OWN_RULES: readonly Rule[] = [
         (f.has("money") &&
           f.has("unsold", "unfinished", "unlisted", "unstarted") &&
           !f.has("howMany", "asking", "earn", "net", "owed", "revenue", "soldFor"))),
-    takes: [
-      ...MUCH,
-      "where",
-      "got",
-      "finished",
-      "started",
-      "held",
-      "tiedUp",
-      "cost",
-      "unfinished",
-      "unlisted",
-      "unsold",
-      "spent",
-      "sat",
-      "price",
-      "paid",
-      "bought",
-      "gone",
-      "listed",
-      "had",
-    ],
+    takes: cues(
+      "where got finished started held tiedUp cost unfinished unlisted unsold spent sat price paid bought gone listed had",
+      MUCH,
+    ),
   },
   {
     measure: "asking",

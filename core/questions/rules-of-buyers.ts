@@ -1,18 +1,8 @@
 import { MUCH, type Rule, SALES } from "./rule.ts";
-import type { Cue } from "./words/cues.ts";
+import { type Cue, cues } from "./words/cues.ts";
 
 /** Words for another figure than what came in. */
-const NO_PROCEEDS: readonly Cue[] = [
-  "howMany",
-  "earn",
-  "net",
-  "bought",
-  "price",
-  "deposits",
-  "owed",
-  "fees",
-  "sold",
-];
+const NO_PROCEEDS: readonly Cue[] = cues("howMany earn net bought price deposits owed fees sold");
 
 /** What those who buy from us do: they pay, take, owe, and are found by what they took. */
 export const BUYER_RULES: readonly Rule[] = [

@@ -1,4 +1,5 @@
 import { MUCH, type Rule, SALES } from "./rule.ts";
+import { cues } from "./words/cues.ts";
 
 /** Pieces one by one, and groups that are counted. */
 export const LIST_RULES: readonly Rule[] = [
@@ -145,21 +146,7 @@ export const LIST_RULES: readonly Rule[] = [
       !f.has("howMany") &&
       ((f.lists && (f.generic || f.piece || f.has("sold", "soldFor", "gone"))) || (f.yesNo && f.generic)) &&
       !f.by,
-    takes: [
-      ...MUCH,
-      ...SALES,
-      "earn",
-      "loss",
-      "net",
-      "gone",
-      "kept",
-      "given",
-      "scrapped",
-      "returned",
-      "free",
-      "bought",
-      "finished",
-    ],
+    takes: cues("earn loss net gone kept given scrapped returned free bought finished", MUCH, SALES),
     list: true,
   },
   {

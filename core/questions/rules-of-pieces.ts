@@ -1,4 +1,5 @@
 import { MUCH, type Rule, SALES } from "./rule.ts";
+import { cues } from "./words/cues.ts";
 
 /** Pieces one by one, by what an amount of theirs is held against: the most telling words, tried first. */
 export const PIECE_RULES: readonly Rule[] = [
@@ -21,42 +22,18 @@ export const PIECE_RULES: readonly Rule[] = [
     (cue): Rule => ({
       measure: cue === "margin" ? "margin" : "return on cost",
       when: (f) => f.has(cue) && !f.has("hourly", "suppose"),
-      takes: [
-        ...MUCH,
-        ...SALES,
-        cue,
-        "share",
-        "earn",
-        "net",
-        "got",
-        "bought",
-        "revenue",
-        "fared",
-        "took",
-        "have",
-      ],
+      takes: [...MUCH, ...SALES, cue, ...cues("share earn net got bought revenue fared took have")],
     }),
   ),
   {
     // "How many pieces did i put more than 3 hours into"
     measure: "count",
     when: (f) => f.has("howMany") && f.unit("minutes", "days", "miles"),
-    takes: [
-      ...MUCH,
-      ...SALES,
-      "howMany",
-      "minutes",
-      "loanPaid",
-      "cost",
-      "had",
-      "sat",
-      "takes",
-      "took",
-      "daysToSell",
-      "bought",
-      "unsold",
-      "listed",
-    ],
+    takes: cues(
+      "howMany minutes loanPaid cost had sat takes took daysToSell bought unsold listed",
+      MUCH,
+      SALES,
+    ),
   },
   {
     // "Sold to the teacher since june", "bought in the last two months"

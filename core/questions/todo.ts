@@ -15,6 +15,7 @@ import type { Refusal } from "./narrowing.ts";
 import { historyFor, middleOf, type OwnHistory, quantile, TELLING_MIN } from "./own-history.ts";
 import type { Parts } from "./parts.ts";
 import type { Features } from "./rule.ts";
+import { cues } from "./words/cues.ts";
 
 /** Which part of the work is asked about. */
 export type TodoScope = "all" | "list" | "work" | "drop";
@@ -32,21 +33,10 @@ export function readTodo(parts: Parts, f: Features): TodoQuestion | Refusal | nu
     (/\b(?:did|have|has|had|ive|weve)\b/.test(parts.said) && f.has("priceCut")) ||
     /^(?:(?:show|list)(?: me)?(?: the| my| all)* )?price (?:drops|cuts|reductions)\b/.test(parts.said);
   if (!f.has("todo") || f.piece || f.loan || isDone) return null;
-  const fault = leftOver(parts, [
-    "todo",
-    "listed",
-    "list",
-    "finished",
-    "started",
-    "first",
-    "which",
-    "have",
-    "asking",
-    "minutes",
-    "unlisted",
-    "extra",
-    "take",
-  ]);
+  const fault = leftOver(
+    parts,
+    cues("todo listed list finished started first which have asking minutes unlisted extra take"),
+  );
   if (fault) return fault;
   if (parts.amounts.length > 0 || parts.limits.length > 0) return null;
   const { said } = parts;

@@ -8,7 +8,7 @@ import type { Parts } from "./parts.ts";
 import type { Period } from "./query.ts";
 import { piecesOf } from "./read-pieces.ts";
 import type { Features } from "./rule.ts";
-import type { Cue } from "./words/cues.ts";
+import { type Cue, cues } from "./words/cues.ts";
 
 type About = NonNullable<ReadingOf<"ask">["about"]>;
 
@@ -96,20 +96,7 @@ const VIEWS: readonly ViewRule[] = [
   {
     about: "tax",
     when: (f) => f.has("tax"),
-    takes: [
-      ...TALK,
-      "tax",
-      "miles",
-      "held",
-      "owe",
-      "paid",
-      "take",
-      "when",
-      "spent",
-      "deposits",
-      "loanPaid",
-      "kept",
-    ],
+    takes: [...TALK, ...cues("tax miles held owe paid take when spent deposits loanPaid kept")],
   },
   {
     about: "pace",
@@ -124,19 +111,7 @@ const VIEWS: readonly ViewRule[] = [
       parts.amounts.length === 0 &&
       !f.has("interest", "loanPaid", "suppose", "chart") &&
       !f.period,
-    takes: [
-      ...TALK,
-      "loan",
-      "owe",
-      "unsold",
-      "payoff",
-      "when",
-      "principal",
-      "howLong",
-      "paid",
-      "tiedUp",
-      "whatStatus",
-    ],
+    takes: [...TALK, ...cues("loan owe unsold payoff when principal howLong paid tiedUp whatStatus")],
   },
   {
     about: "piece",

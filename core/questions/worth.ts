@@ -14,6 +14,7 @@ import { historyFor, middleOf, type OwnHistory, quantile, thinWords, usualHour }
 import type { Parts } from "./parts.ts";
 import { piecesOf } from "./read-pieces.ts";
 import type { Features } from "./rule.ts";
+import { cues } from "./words/cues.ts";
 
 /** What a piece is worth buying at, or what to ask for one. */
 export type WorthQuestion =
@@ -67,20 +68,7 @@ export function readWorth(parts: Parts, f: Features, desk: Desk): WorthQuestion 
       "advice",
       "askFor",
       ...(isOffer ? (["offered", "takes", "took"] as const) : []),
-      "bought",
-      "paid",
-      "price",
-      "money",
-      "asking",
-      "which",
-      "got",
-      "cost",
-      "listed",
-      "todo",
-      "earn",
-      "spent",
-      "take",
-      "have",
+      ...cues("bought paid price money asking which got cost listed todo earn spent take have"),
       ...(isDrop ? (["priceCut"] as const) : []),
       ...(isAsking ? (["soldFor", "revenue", "sold"] as const) : []),
     ],

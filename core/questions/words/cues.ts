@@ -1062,3 +1062,13 @@ export const cuesSaid = lists(() => ({
 }));
 
 export type Cue = keyof ReturnType<typeof cuesSaid>;
+
+type Words<Said extends string, Before = never> = Said extends `${infer One} ${infer Others}`
+  ? Words<Others, Before | One>
+  : Before | Said;
+
+/** Cues by their names, blanks between; with those of other lists before them. */
+export const cues = <Said extends string>(
+  said: Words<Said> extends Cue ? Said : never,
+  ...others: readonly (readonly Cue[])[]
+): readonly Cue[] => [...others.flat(), ...(said.split(" ") as Cue[])];
