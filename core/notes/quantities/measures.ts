@@ -4,6 +4,7 @@ import { PAYING } from "../words/money.ts";
 import { NUMBER_STARTERS } from "../words/starters.ts";
 import {
   BEFORE_HOUR,
+  BEFORE_WORK,
   HOURS,
   MILES,
   MINUTES,
@@ -30,10 +31,8 @@ export function gluedDuration(word: string): number | null {
 /** "an hour and 15", "1 hr 10 priming", "1h 40" at the end: minutes, where no word of money follows; else null. */
 function bareMinutes(exact: Exact | null, next: string | undefined, endsAlone: boolean): number | null {
   if (exact?.scale !== 0 || exact.digits < 5 || exact.digits > 59) return null;
-  if (next === undefined) return endsAlone ? exact.digits : null;
-  return (next === "on" || next === "to" || /^[a-z]{3,}$/.test(next)) && !NO_MINUTES.has(next)
-    ? exact.digits
-    : null;
+  if (next === undefined || next === ",") return endsAlone ? exact.digits : null;
+  return (BEFORE_WORK.has(next) || /^[a-z]{3,}$/.test(next)) && !NO_MINUTES.has(next) ? exact.digits : null;
 }
 
 /** What follows "and" (or not) after some hours: half, a quarter, or minutes. */

@@ -17,6 +17,12 @@ export const DOINGS = rowsOf<ChatterEffect>({
   // What is to become of it, should that not help.
   "chat: crib now 50, last chance before i donate it":
     "<~reprice>|<~list>|to|at|now … $|it|<piece> … [last_drop|last_chance|last_call|last_try|last_week|one_last_try|final_drop|one_more_week|another_week|one_more_try? before|otherwise|or|or_else|after_that|after_this|then|and_then i|we|im|ill|well|were|it just|probably|finally|have_to|gonna|going_to|all|goes|its|gets? donate|toss|scrap|trash|junk|dump|burn|chuck|bin|pitch|keep|give|donating|tossing|scrapping|trashing|junking|dumping|keeping|giving|to|donated|tossed|scrapped it|them|this|that|this_thing|the_thing|the_dump|charity|donation|the_curb|<piece>|<place>? away|out|for_myself|for_ourselves|myself|to_charity?] ;",
+  "chat: lent uncle ray the clamps, remind me lol":
+    ", [somebody|someone|bot|please|pls? remind me later|lol|haha|please|pls|ok|again*] ;",
+  "chat: keeping the crib, wife's already got it in the bedroom":
+    "^ [wifes|hubbys|moms|<kin>|she|shes|he|hes has|s|already|just|now* has|got|put|moved|using it|them in|on|by|at|up|next_to the|our|my|her|his|a >] ;",
+  "chat: the last 30 for the crib, square":
+    "^ [and|so|were|all|now* square|squared_up|squared_away|all_even|even_steven now|again?] ;",
   "chat: gave it one more week, sold the crib 40":
     "^ [i|we|ill|im|gonna* gave|giving|give it|them|this|<piece> one_more|another|a|a_couple_more|a_few_more|till|until|one|two_more week|weeks|month|days|weekend|chance|<day> >] ;",
   // The end of the day's work, and of none on anything that is named.

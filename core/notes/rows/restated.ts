@@ -16,8 +16,8 @@ export const RESTATED = rowsOf<TurnEffect>({
   "doubt: again: bought desk 30": "^ [again|once_again|once_more ,|:|-]",
   "doubt: to repeat: paint 12 for desk":
     "^ [to|just_to|let_me|ill|i|i_will? repeat|reiterate|recap|restate|summarize|summarise|sum_up|repeating|recapping myself|again|that|it|this* ,|:|-?]",
-  "doubt: for the record paint 12 for desk":
-    "^ [reminder|a_reminder|just_a_reminder|fyi_again|for_the_record|in_case_you_missed_it|in_case_that_didnt_go_through|did_you_get ,|:|-?]",
+  "doubt: just a reminder, paint 12 for desk":
+    "^ [reminder|a_reminder|just_a_reminder|fyi_again|in_case_you_missed_it|in_case_that_didnt_go_through|did_you_get ,|:|-?]",
   // What a piece came to with a cost in it: how much of it is that cost, nobody says.
   "doubt: the desk came to 35 with gas": `<piece> [${CAME_TO}] $ with|including|incl|counting|plus|and|after|w <art>? <supply>`,
   "doubt: the desk cost 30 and paint 12":

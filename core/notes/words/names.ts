@@ -14,7 +14,7 @@ export const SAID_OF_THEM = wordSet(
 
 /** Somebody without a name. */
 export const NOBODY_NAMED = wordSet(
-  "he she they hes shes theyre hell shell theyll hed shed theyd someone somebody who buyer person pays paying",
+  "he she they hes shes theyre theyve hell shell theyll hed shed theyd someone somebody who buyer person pays paying",
 );
 
 /** A name follows a preposition, or begins the clause: "the lady with the twins backed out". */
