@@ -7,6 +7,7 @@ import { answer, answersApart } from "../../core/questions/ask.ts";
 import type { QuestionDesk } from "../../core/questions/desk.ts";
 import { followUps, soundsFollowing } from "../../core/questions/follow-up.ts";
 import {
+  asksForIt,
   asksPlainly,
   asksYear,
   endsAsking,
@@ -97,7 +98,7 @@ export function answerAsked(
   if (turn.lines !== 1 || isPaidIt(text)) return false;
   if (followsUp(turn, text, readings)) return true;
   if (readings.length === 0) return false;
-  if (asksYear(text, readings) || endsAsking(text)) {
+  if (asksYear(text, readings) || endsAsking(text) || asksForIt(text)) {
     tell(turn, answer(text, questionDesk(turn, replyRoot)), text);
     return true;
   }

@@ -97,7 +97,8 @@ export function countedBy(f: Features): { counted: Counted; cue: Cue } | null {
   if (f.groups("place")) return { counted: "listed", cue: "listed" };
   if (f.place) return { counted: "on the market", cue: "listed" };
   if (f.priced) return { counted: "sold", cue: "soldFor" };
-  if (f.piece && f.plainCount && f.has("howMany") && !f.period) return { counted: "unsold", cue: "howMany" };
+  // "How many dressers" are those here, "how many dressers in june" those sold.
+  if (f.plainCount && f.has("howMany")) return { counted: f.period ? "sold" : "unsold", cue: "howMany" };
   if (f.has("common")) return { counted: f.groups("source") ? "bought" : "sold", cue: "common" };
   if (f.morePieces) return { counted: "bought", cue: "bought" };
   if (f.has("share")) return { counted: "bought", cue: "share" };

@@ -138,7 +138,10 @@ export function featuresOf(parts: Parts): Features {
     ),
     plainCues: [...parts.cues.keys()].every((cue) => cue === "howMany" || cue === "total"),
     plainCount:
-      items.some(({ mark }) => mark.senses.thing?.noun !== undefined) &&
+      (items.some(({ mark }) => mark.senses.thing?.noun !== undefined) ||
+        (items.length === 0 &&
+          parts.periods.length > 0 &&
+          parts.marks.some(({ senses }) => senses.flags.has("generic")))) &&
       [...parts.cues.keys()].every((cue) => cue === "howMany" || cue === "total"),
     commands: /^(?:list|show|gimme|give)$/.test(parts.first),
     bare: [...parts.cues].every(

@@ -124,9 +124,9 @@ export const RULES: readonly Rule[] = [
     ),
   },
   {
-    // "How many dressers": those that are here, and the answer says so
+    // "How many dressers": those that are here, in a stretch of time those sold, and the answer says so
     measure: "count",
-    when: (f) => f.has("howMany") && f.piece && f.plainCount && !f.period && !f.order && !f.limit,
+    when: (f) => f.has("howMany") && f.plainCount && !f.order && !f.limit,
     takes: [...MUCH, "howMany"],
   },
   {

@@ -2,6 +2,7 @@ import { isTime } from "./groupings.ts";
 import type { Mark } from "./marks.ts";
 import type { Parts } from "./parts.ts";
 import type { Features } from "./rule.ts";
+import type { Cue } from "./words/cues.ts";
 
 /** Words that ask for what no measure is: each names the word that stands in the way. */
 type Guard = (parts: Parts, f: Features) => Mark | null;
@@ -217,7 +218,15 @@ function askedBefore({ marks, orders, said }: Parts): Mark | null {
     : null;
 }
 
+/** "Cost of what sold or was scrapped in june": its days would be those of the sale alone. */
+function costOfEnds({ marks, cues, periods }: Parts): Mark | null {
+  if (!cues.has("cost") || !cues.has("sold") || periods.length === 0) return null;
+  const [at] = ["scrapped", "kept", "given"].flatMap((cue) => cues.get(cue as Cue) ?? []);
+  return at === undefined ? null : marks[at]!;
+}
+
 const GUARDS: readonly Guard[] = [
+  costOfEnds,
   askedBefore,
   shopCostApiece,
   noSuchFigure,

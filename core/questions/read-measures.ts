@@ -76,10 +76,12 @@ export function readMeasures(parts: Parts, desk: Desk): MeasuresQuestion | null 
   const isMixed = measures[first.measure].unit !== measures[second.measure].unit;
   // "Spent versus made on dressers": whether the first is of dressers too, nobody can tell.
   const isUneven = (first.filters.length === 0) !== (second.filters.length === 0);
-  if (isSame || isMixed || (isUneven && !isOfLoans(first, second))) return null;
-  const sides = isUneven
-    ? [first, second].map((side) => ({ ...side, filters: [...first.filters, ...second.filters] }))
-    : [first, second];
+  const isOfOne = isOfLoans(first, second);
+  if (isSame || isMixed || (isUneven && !isOfOne && !isOfBuys(first, second))) return null;
+  const sides =
+    isUneven && isOfOne
+      ? [first, second].map((side) => ({ ...side, filters: [...first.filters, ...second.filters] }))
+      : [first, second];
   const isLess = marks.some(({ text }) => /\b(?:less|fewer|lower|smaller)\b/.test(text));
   return {
     kind: "measures",
@@ -92,6 +94,13 @@ export function readMeasures(parts: Parts, desk: Desk): MeasuresQuestion | null 
 /** "Interest vs principal on the car": a loan that is named is that of both. */
 function isOfLoans(...sides: readonly Query[]): boolean {
   return sides.every(({ filters }) => filters.every(({ dimension }) => dimension === "loan"));
+}
+
+/** "Sales vs gas": what was bought narrows nothing but what was spent. */
+function isOfBuys(...sides: readonly Query[]): boolean {
+  return sides.every(({ filters }) =>
+    filters.every(({ dimension }) => /^(?:what|category)$/.test(dimension)),
+  );
 }
 
 /** The two figures and their difference, first less second. */

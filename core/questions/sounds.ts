@@ -57,22 +57,59 @@ export function asksYear(text: string, readings: readonly Reading[]): boolean {
 
 const TELLS = /^(?:i |we |just )*(?:paid|spent|drove|worked|got|sent|earned|put|received|made|threw)\b/i;
 
+/** What is asked for: "what marcus bought", "things i sold", "the last thing ellen bought". */
+const ASKED_FOR = "what|everything|whatever|who|which|how|the last|things|stuff|anything|whats";
+/** What the books have many of, and no note begins with. */
+const SUMS =
+  "sales|purchases|profits?|revenue|expenses|spending|earnings|takings|deposits|loan payments|price (?:drops|cuts)|(?:held|scrapped|listed|returned|trashed) pieces|cost of (?:goods|sales)|cogs";
+
+/** Messages that ask by how they begin, where no amount stands in them. */
+const OPENINGS: readonly RegExp[] = [
+  // "Per piece", "average a month"
+  /^(?:per|average|avg|median|hourly|margin|roi) \w/i,
+  // "Everything mom brought home"
+  /^(?:everything|stuff|things|anything|all) (?:that )?\w+ (?:bought|sold|listed|finished|brought|got|picked)\b/i,
+  // "Sold any lamps", "kept anything"
+  /^(?:sold|bought|listed|finished|started|kept|trashed|scrapped|donated|tossed|given|gave) any(?:thing|one)?\b/i,
+  // "Hours on the hutch": no note without a number.
+  /^(?:my |our |the |total )*(?:time|hours|hrs|money|miles) (?:spent|put|driven|worked|made|logged|on|for|in)\b/i,
+  // "Sales not to ellen", "price drops in october"
+  new RegExp(`^(?:(?:list|my|our|the|all|any|total) )*(?:${SUMS})\\b`, "i"),
+  // "Bought vs sold"
+  /^\w+(?: \w+)? (?:vs|versus) \w/i,
+  // "Spent last friday", "sold this week"
+  /^(?:spent|made|earned|cleared|drove|worked) (?:this|last|in) \w+$|^(?:sold|bought|listed|finished) (?:this|last) (?:week|month|quarter|year)$/i,
+  // "Sold at a loss", "sold below cost"
+  /^sold (?:at a loss|(?:below|under|above) (?:cost|asking|list)|same \w+)\b/i,
+];
+
+/** "Pieces bought under 20", "stuff sold for over 100": one of many, and no amount of a note. */
+const LIMITED =
+  /^(?:(?:list|show|all|any|the|my) )*(?:pieces|things|stuff|items|anything|everything|ones)\b(?=.* (?:over|under|below|above|less than|more than) \$?\d)/i;
+
 /** "Everything mom brought home", "put 1000 on the loan, what do i save": asked for, if there is an answer to it. */
 export function opensAsking(text: string): boolean {
   const isInside =
     /\S\s.*\b(?:what|when|how (?:much|many|long|soon)) (?:do|does|would|will|did|is|am|are|can) (?:i|we|it|that|this|they|the)\b/i;
-  if (isInside.test(text)) return true;
-  const isDone =
-    /^(?:everything|stuff|things|anything|all) (?:that )?\w+ (?:bought|sold|listed|finished|brought|got|picked)\b/i;
-  // "Sold any lamps", "kept anything"
-  const isAny =
-    /^(?:sold|bought|listed|finished|started|kept|trashed|scrapped|donated|tossed|given|gave) any(?:thing|one)?\b/i;
-  // "Hours on the hutch": no note without a number.
-  const isCounted =
-    /^(?:my |our |the |total )*(?:time|hours|hrs|money|miles) (?:spent|put|driven|worked|made|logged|on|for|in)\b/i;
-  const isRate = /^(?:per|average|avg|median) \w/i;
-  return !/\d/.test(text) && [isRate, isDone, isAny, isCounted].some((opening) => opening.test(text.trim()));
+  const said = text.trim();
+  if (isInside.test(said) || LIMITED.test(said)) return true;
+  return !/\d/.test(said) && (isCommanded(said) || OPENINGS.some((opening) => opening.test(said)));
 }
+
+const POLITE = "(?:(?:please|pls|hey|ok|so|and|just) )*";
+/** "Give me the sales to ellen": asked for, if there is an answer to it. */
+const isCommanded = (said: string): boolean => COMMANDS.test(said);
+const COMMANDS = new RegExp(
+  `^${POLITE}(?:(?:show|tell|give|remind) (?:me|us)|gimme|pull up|bring up|let me see)\\b(?! to\\b)`,
+  "i",
+);
+
+/** "List what marcus bought": asked for, whether or not there is an answer. */
+export const asksForIt = (text: string): boolean => !/\d/.test(text) && ASKS_FOR_IT.test(text.trim());
+const ASKS_FOR_IT = new RegExp(
+  `^${POLITE}(?:list|check|find|show|tell|give|remind|pull up|bring up|let me see) (?:me |us |out )?(?:all )?(?:${ASKED_FOR})\\b`,
+  "i",
+);
 
 /** "Hold #47 for who", "sold #22 for how much": what ends on a question word and tells no amount is no note. */
 export function endsAsking(text: string): boolean {

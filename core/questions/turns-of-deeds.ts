@@ -7,6 +7,19 @@ import { has, isBought, isOfLoans, isOfOne, isStream, owns, type Turn } from "./
 /** The turns of words for deeds, and for what nobody noted. */
 export const DEED_TURNS: readonly Turn[] = [
   {
+    // "Hourly on the ones listed on the board": which ones, and nothing asked of their listing
+    of: /^(?:listed|posted|advertised)(?: on| at)?$/,
+    when: ({ marks, at }) =>
+      marks.slice(at + 1, at + 4).some((mark) => mark.senses.thing?.place || owns(mark, "place")) &&
+      marks.some(
+        (mark) =>
+          has(mark, "hourly", "margin", "roi", "daysToSell", "sale", "reached", "earn", "takes") ||
+          mark.senses.order === "best" ||
+          mark.senses.order === "worst",
+      ),
+    as: { link: "at" },
+  },
+  {
     // "Which board sells faster", where one of them is called so
     of: /^boards?$/,
     when: ({ before }) => /^(?:which|what)$/.test(before?.text ?? ""),

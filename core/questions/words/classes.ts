@@ -21,6 +21,7 @@ export const CLASSES: Readonly<Record<string, string>> = {
   year: "20\\d\\d",
   unit: "week|month|quarter|year",
   number: "\\$?\\d+(?:[.,]\\d+)*",
+  percent: "\\d+ ?(?:%|percent|pct)",
   piece: "#\\d+",
   digits: "\\d+",
   count: "\\d+|two|three|four|five",

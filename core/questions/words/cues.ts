@@ -489,7 +489,7 @@ export const cuesSaid = lists(() => ({
     cost of labor, labour cost, time of day, what time of day, what time, what time did, stand to make,
     stand to gain, sell through, sell through rate, sellthrough, money do i have left, money have i got left,
     cash do i have left, money left, cash left, both, double the, twice the, triple the, half the, half my,
-    half of, markup, mark up, too long, too much time, cost of goods sold, cost of goods, cogs, going up,
+    half of, markup, mark up, too long, too much time, going up,
     going down, growing, improving, trending, increasing, getting better, getting worse, cash flow
   `),
   /** So much of a whole. */

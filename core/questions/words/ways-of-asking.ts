@@ -1,4 +1,5 @@
 import type { WayRow } from "../plainer.ts";
+import { OF_BOOKKEEPING } from "./ways/bookkeeping.ts";
 import { OF_CHATTER } from "./ways/chatter.ts";
 import { OF_COUNTS } from "./ways/counts.ts";
 import { OF_DEEDS } from "./ways/deeds.ts";
@@ -30,4 +31,5 @@ export const WAYS_OF_ASKING: readonly WayRow[] = [
   ...OF_LISTS,
   ...OF_SIDES,
   ...OF_WORK,
+  ...OF_BOOKKEEPING,
 ];

@@ -158,3 +158,30 @@ test.each([
 test("what to do is no deed to come: the question is refused as one", () => {
   expect(chat.say("which loan should i throw money at first").text).not.toContain("Not done yet");
 });
+
+test.each([
+  "list what the teacher bought",
+  "give me everything the teacher bought",
+  "show me the last thing the teacher bought",
+  "bought vs sold",
+  "sales not to the teacher",
+  "spent last week",
+  "sold at a loss",
+  "pieces bought under 20",
+  "hourly on the ones listed on the board",
+  "sales minus gas",
+])("%s: asks, and records nothing", (text) => {
+  const chat = openChat();
+  for (const note of [
+    "bought nightstand 15",
+    "listed nightstand 70 on the board",
+    "hold nightstand deposit 20 from the teacher",
+    "bought mirror 12, sold mirror 40 to the teacher",
+    "gas 20",
+  ])
+    chat.say(note);
+  const before = chat.ledger.books.facts.length;
+  const { text: said } = chat.say(text);
+  expect(chat.ledger.books.facts.length).toBe(before);
+  expect(said).not.toMatch(/Say its name|What did|What was|Which of these|What is the asking/);
+});
