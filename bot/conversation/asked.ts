@@ -76,12 +76,20 @@ function hasFigure({ value, rows = [] }: Answered): boolean {
 }
 
 /** "Profit for the last 90 days", "notes from the 14th": no note by its own words and a figure by all of them, whatever was spoken of. */
-export function asksFigure(turn: Turn, text: string, readings: readonly Reading[]): boolean {
+export function asksFigure(
+  turn: Turn,
+  text: string,
+  readings: readonly Reading[],
+  settles: () => boolean,
+): boolean {
   if (turn.lines !== 1 || readings.length === 0) return false;
   if (asksPlainly(text)) return readings.every(mayAsk);
   if (!readings.every((reading) => reading.kind === "unclear" && !reading.could)) return false;
-  const { understood, opens } = answer(text, questionDesk(turn));
-  return understood && opens === true;
+  const answered = answer(text, questionDesk(turn));
+  const opens = answered.understood && answered.opens === true;
+  // "sold to june" of what is on hold for her, who has bought nothing yet
+  const isOfNothing = answered.value === "no" || !hasFigure(answered);
+  return opens && !(isOfNothing && settles());
 }
 
 /**

@@ -87,6 +87,10 @@ function ofKnown(text: string, readings: readonly Reading[], desk: TalkingDesk):
   );
 }
 
+/** Whether it settles something with somebody who owes or holds a piece. */
+export const isOfBuyer = (text: string, readings: readonly Reading[], desk: TalkingDesk): boolean =>
+  ofKnownBuyer(text, readings, { ...desk, recent: desk.past.before()?.pieces ?? [] }) !== null;
+
 /** What a message that corrects an earlier note, or goes on from it, may look at beside the books. */
 function pastOf(turn: Turn, replyRoot: number | undefined): Past {
   const newest = (fits: (fact: Fact) => boolean = () => true) =>

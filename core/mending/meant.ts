@@ -1,5 +1,6 @@
 import type { Books, Piece } from "../books/books.ts";
 import { type Fact, newPiecesOf } from "../books/facts.ts";
+import { addDays, type Day } from "../calendar.ts";
 import type { Desk } from "../decide/decision.ts";
 import type { Cents } from "../money.ts";
 import { HOURS_MAX } from "../notes/mends/mended.ts";
@@ -91,12 +92,18 @@ export function factsMeant(of: MendOf, { books }: Desk, past: Past): Fact[] {
       (of.fee === undefined || isOfFee(fact, of.fee)) &&
       (of.minutes === undefined || (fact.kind === "work" && fact.data.minutes === of.minutes)) &&
       (of.miles === undefined || (fact.kind === "drive" && fact.data.miles === of.miles)) &&
-      (of.date === undefined || fact.day === of.date) &&
+      (of.date === undefined || isOfDay(fact, of.date)) &&
       (of.number === undefined || fact.pieces.includes(of.number)) &&
       pieces.every((mention) => fact.pieces.some((number) => isMeant(mention, pieceOf(number)))),
   );
   return of.back === undefined ? fitting : nthLast(fitting, of, past);
 }
+
+/** On that day, or kept until that weekday. */
+const isOfDay = (fact: Fact, day: Day): boolean =>
+  fact.day === day ||
+  (fact.kind === "hold" && (fact.data.until === day || fact.data.until === addDays(day, WEEK)));
+const WEEK = 7;
 
 /** A sale with that fee, or a fee of its own. */
 const isOfFee = (fact: Fact, fee: Cents): boolean =>

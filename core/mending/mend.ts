@@ -22,7 +22,7 @@ import { changed } from "./changed.ts";
 import { canMend, mendFieldsOf } from "./fields.ts";
 import { factsMeant, isMeant, likeliest, ofItsOwn } from "./meant.ts";
 import { type Amendment, withoutPieces } from "./mistake.ts";
-import { asMeasure } from "./newest.ts";
+import { asMeasure, untilThat } from "./newest.ts";
 import type { Past } from "./past.ts";
 
 type MendReading = ReadingOf<"mend">;
@@ -76,7 +76,9 @@ export function decideMend(said: MendReading, desk: Desk): Decision {
       ask: confirmation(prompt, { label: `${show(to.amount!)} in all`, confirm: "in all" }),
     };
   }
-  return change(reading, only, desk, past);
+  // "sunday, not friday" of a hold: until when it is kept.
+  const kept = untilThat(only, to, reading.text, desk.today);
+  return change(kept ? { ...reading, to: kept } : reading, only, desk, past);
 }
 
 /** "lamp was 10" of two chairs and a lamp bought for one price: what the lamp cost of it, as likely as not. */

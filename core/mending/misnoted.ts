@@ -29,7 +29,7 @@ import { isMeant } from "./meant.ts";
 import { meansAny } from "./mend.ts";
 import { correctedBy, type Found, hasValue, type Looking } from "./misnoted-facts.ts";
 import { OFFERED_MAX, takenOut } from "./misnoted-out.ts";
-import { mendOfRestated } from "./newest.ts";
+import { mendOfRestated, untilThat } from "./newest.ts";
 import { ofSeveral } from "./of-several.ts";
 import type { Past } from "./past.ts";
 import { besideReasons, type Corrected } from "./reasons.ts";
@@ -147,7 +147,10 @@ function wholly(
   const anew =
     others.length === 0 && said.left.length === 0 ? (pricedAnew(only, text) ?? soldBelow(only, text)) : null;
   if (anew) return { readings: [{ ...anew, ...at }], isSure: true };
-  const asMend = ({ fact, to = {} }: Found): Mend => ({ kind: "mend", of: { fact: fact.id }, to, ...at });
+  const asMend = ({ fact, to: now = {} }: Found): Mend => {
+    const to = untilThat(fact, now, text, today) ?? now;
+    return { kind: "mend", of: { fact: fact.id }, to, ...at };
+  };
   const isAllTaken = said.left.length === 0 && (said.now.name === undefined || only.to!.buyer !== undefined);
   // "would you take 65 for it? nope": asked, whatever it may correct.
   const isPlain = !said.isTurned || said.sense === "sure";

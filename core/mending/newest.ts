@@ -46,6 +46,8 @@ export function mendOfNewest(reading: Mend | Fix, desk: Looking): Reading | null
   if (isCount && fact.kind === "buy") return otherCount(reading, fact, to!.pieces!);
   // "two of them" alone tells what it was for of nothing.
   if (isCount && bare) return null;
+  const kept = to && untilThat(fact, to, reading.text, desk.today);
+  if (kept) return { ...rest, of, to: kept };
   if (to?.also) {
     const isOne = fact.pieces.length === 1;
     return isOne ? { ...rest, of, to: { pieces: [...byNumbers(fact.pieces), to.also] } } : null;
@@ -193,19 +195,21 @@ export function mendOfFix(reading: Fix, { past, books, today }: Looking): Mend |
   const newest = isTold ? past?.before() : percent === undefined ? past?.newest(fits) : past?.newest();
   const fact = id === undefined ? newest : books.facts.find((each) => each.id === id);
   // "make that saturday" behind a hold: so long, and no other day that it began.
-  const until =
-    fact?.kind === "hold" && date !== undefined && !saysAny(reading.text, WAS)
-      ? untilThat(date, reading, today)
-      : null;
-  if (fact && until) return { ...rest, kind: "mend", of: { fact: fact.id }, to: { until } };
+  const kept = fact && untilThat(fact, to, reading.text, today);
+  if (fact && kept) return { ...rest, kind: "mend", of: { fact: fact.id }, to: kept };
   return fact && fits(fact) && Object.keys(to).length > 0
     ? { ...rest, kind: "mend", of: { fact: fact.id }, to }
     : null;
 }
 
-/** A weekday that is still to come; null of another day that has been. */
-const untilThat = (date: Day, { text }: Fix, today: Day): Day | null =>
-  date > today ? date : A_WEEKDAY.test(text) ? addDays(date, WEEK) : null;
+/** Of a hold a day that is still to come is until when it is kept; null of another that has been. */
+export function untilThat({ kind }: Fact, to: MendTo, text: string, today: Day): MendTo | null {
+  const { date, ...others } = to;
+  if (kind !== "hold" || date === undefined || Object.keys(others).length > 0 || saysAny(text, WAS))
+    return null;
+  const until = date > today ? date : A_WEEKDAY.test(text) ? addDays(date, WEEK) : null;
+  return until === null ? null : { until };
+}
 const WEEK = 7;
 
 /** A count above this is rather an amount. */

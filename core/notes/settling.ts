@@ -20,7 +20,9 @@ import {
   RETURNED,
   type Says,
   saysOf,
+  TO_WHOM,
 } from "./words/settling.ts";
+import { saysAny } from "./words/words.ts";
 
 /*
  * Messages that settle what stands: about somebody who owes or who holds a piece, or a thing that was lent. They are told
@@ -185,14 +187,16 @@ function toldIn(text: string, names: readonly string[], today: Day): Told | null
   if (
     !isRead ||
     (says.has("theirs") && who === undefined) ||
-    (says.has("wants") && !says.has("out") && !says.has("comes"))
+    (says.has("wants") && !(["out", "comes", "back"] as const).some((each) => says.has(each)))
   )
     return null;
+  if (who === undefined && saysAny(text, TO_WHOM)) return null;
   if (who === undefined && (told.left.length > 0 || (!says.has("moved") && OUR_OWN.test(rest)))) return null;
   told.isTheirs ||=
     says.has("payer") ||
     says.has("fetched") ||
     says.has("moved") ||
+    (says.has("comes") && amounts.length === 1) ||
     (says.has("kept") && THEIR_OWN.test(rest)) ||
     amounts.length === (says.has("never") ? 1 : 2);
   return told;

@@ -5,10 +5,12 @@ import type { Cents } from "../../money.ts";
 import type { Mention, Reading, ReadingOf } from "../../notes/reading.ts";
 import type { Told } from "../../notes/settling.ts";
 import { anyOf, eitherOf } from "../../notes/unclear.ts";
-import { CAME_AND_PAID, type Says } from "../../notes/words/settling.ts";
+import { ASKS_FOR, CAME_AND_PAID, HAS_COME, type Says } from "../../notes/words/settling.ts";
+import { saysAny } from "../../notes/words/words.ts";
 import type { Talk } from "../decision.ts";
 import { held } from "../pieces/fits.ts";
 import { foundBy } from "../pieces/match.ts";
+import { NEAR_LEAST } from "./near-asking.ts";
 import { offeredOther } from "./offered.ts";
 import { sumsSaid } from "./sums-said.ts";
 
@@ -60,7 +62,8 @@ export function paysForHeld(
   const at = { ...(who === undefined ? {} : { buyer: who }), ...paid };
   const deposit = depositOf(pieces);
   const going = goingPrice(books, pieces);
-  if (says.has("agreed")) {
+  if (says.has("short") || says.has("had")) return paysLess({ says, amounts }, at, going, deposit);
+  if (says.has("agreed") || (isOnlyLess(says, amounts) && !saysAny(paid.text, ASKS_FOR))) {
     const agreed = agreedPrice({ says, amounts }, going, deposit);
     return agreed === null ? [] : [{ kind: "hold", agreed, ...at }];
   }
@@ -69,8 +72,19 @@ export function paysForHeld(
   const isOwing = (says.has("owed") || says.has("later")) && others.length === 1 && amount !== undefined;
   if (isOwing && amount + left! + deposit === going)
     return [{ kind: "sell", price: going, owed: left!, ...at }];
-  if (!OF_MONEY.some((each) => says.has(each))) return [];
+  const isHere = HAS_COME.test(paid.text);
+  const hasCome = CAME_AND_PAID.test(paid.text);
+  // "she came tonight": and took it, as likely as not.
+  const isVisit = isHere && !hasCome && amount === undefined && [...says].every((each) => VISITS.has(each));
+  if (isVisit && deposit > 0 && going !== null)
+    return [eitherOf([{ kind: "sell", price: going, whole: true, ...at }], paid)];
+  // "she's been, 120 more"
+  if (!OF_MONEY.some((each) => says.has(each)) && !(isHere && amount !== undefined)) return [];
   const isFetched = says.has("fetched");
+  // "took it, still owes 20"
+  const isLeft = isFetched && says.has("owed") && !says.has("paid") && others.length === 0;
+  if (isLeft && amount !== undefined && going !== null && amount + deposit < going)
+    return [{ kind: "sell", price: going, owed: amount, ...at }];
   // "put another 30 on it, thats 70 now"
   if (!isFetched && (says.has("more") || says.has("down")) && amount !== undefined && others.length === 1)
     if (amount + deposit === others[0]) return [{ kind: "hold", deposit: amount, ...at }];
@@ -80,10 +94,11 @@ export function paysForHeld(
       ? [{ kind: "sell", price: going, owed: going - deposit, ...at }]
       : [];
   if (others.length > 0 || says.has("total") || says.has("less")) {
-    const price = isFetched && !says.has("waits") ? wholePrice({ says, amounts }, deposit, going) : null;
+    const isPaidLess = says.has("less") && says.has("paid") && others.length > 0;
+    const price =
+      (isFetched || isPaidLess) && !says.has("waits") ? wholePrice({ says, amounts }, deposit, going) : null;
     return price === null ? [] : [{ kind: "sell", price, whole: true, ...at }];
   }
-  const hasCome = CAME_AND_PAID.test(paid.text);
   const isRest = says.has("all") || (amount === undefined && hasCome && !says.has("half"));
   const more: Reading[] = amount === undefined ? [] : [{ kind: "hold", deposit: amount, ...at }];
   // "paid 70 but hasnt picked it up yet"
@@ -91,7 +106,7 @@ export function paysForHeld(
   const isWhole = going !== null && (amount === undefined || amount + deposit === going);
   const isMore = says.has("more") || says.has("down");
   // Just what is left to pay.
-  const isAllOfIt = isFetched || isRest || (amount !== undefined && !isMore);
+  const isAllOfIt = isFetched || isRest || (amount !== undefined && (isHere || !isMore));
   if (isWhole && isAllOfIt)
     // "picked it up" of what was offered for less: which of the two was paid is asked.
     return amount === undefined && offeredOther(talk?.offers, pieces, going) !== null
@@ -102,7 +117,43 @@ export function paysForHeld(
   if (!isFetched && !hasCome && deposit === 0 && going !== null && amount * 2 < going) return more;
   const sale: Reading = { kind: "sell", price: amount, fetched: true, ...at };
   if (isFetched || isRest) return [sale];
-  return isMore ? more : [...more, sale];
+  if (!isMore) return [...more, sale];
+  const total = amount + deposit;
+  // "she came! 110 more" of 120 that were left to pay, or more than is to pay at all
+  const isNearAll = going !== null && (total > going || (isHere && total >= going * NEAR_LEAST));
+  return isNearAll ? [{ ...sale, price: total, whole: true }, ...more] : more;
+}
+
+/** What is told of who was here, "came" being said of money as well. */
+const VISITS: ReadonlySet<Says> = new Set(["payer", "aside", "paid"]);
+
+/** "gave amy 10 off": nothing else, so that is how it was agreed. */
+const isOnlyLess = (says: Told["says"], amounts: readonly Cents[]): boolean =>
+  says.has("less") && amounts.length === 1 && !OF_MONEY.some((each) => says.has(each) && each !== "paid");
+
+/** "was 10 short, said fine", "only had 100, owes me 20": sold for less, or the rest is owed. */
+function paysLess(
+  { says, amounts }: Pick<Told, "says" | "amounts">,
+  at: object & Place,
+  going: Cents | null,
+  deposit: Cents,
+): Reading[] {
+  const [amount, ...others] = amounts;
+  if (amount === undefined || going === null) return [];
+  const missing = says.has("short") ? amount : going - deposit - amount;
+  // "only had 120" of which as much was left to pay: that, or no more in all
+  if (missing === 0)
+    return [amount, going].map((price): Reading => ({ kind: "sell", price, whole: true, ...at }));
+  if (missing < 0 || missing >= going - deposit || others.some((each) => each !== missing)) return [];
+  const owed: Reading = { kind: "sell", price: going, owed: missing, ...at };
+  const isOwed = others.length > 0 || says.has("owed") || says.has("later");
+  if (isOwed) return [owed];
+  const less: Reading = { kind: "sell", price: going - missing, whole: true, ...at };
+  if (says.has("forgiven") || says.has("never"))
+    // With what was put down, or in all?
+    return says.has("short") || deposit === 0 ? [less] : [less, { ...less, price: amount }];
+  const more: Reading = { kind: "hold", deposit: going - deposit - missing, ...at };
+  return [less, owed, more];
 }
 
 /** "agreed on 150", "asked for 10 off, said ok": for what it is to go; null where that is no likely price. */

@@ -16,6 +16,7 @@ import {
   KEPT_FOR,
   KEPT_LONGER,
   LEFT_FOR,
+  LEFT_TO_PAY,
   MAY_COME,
   NO_NAME_HERE,
   PAYS_LATER,
@@ -91,7 +92,8 @@ export function comesFor(
     text,
     held.flatMap(({ hold }) => hold!.buyer ?? []),
   );
-  const tokens = lexed(rest);
+  // "rest is coming sunday": no piece of that name
+  const tokens = lexed(rest).filter(({ kind, text: word }) => kind !== "piece" || !LEFT_TO_PAY.has(word));
   const shape = tokens
     .map((token) => shapeOf(token, 1))
     .filter((word) => word !== "P")

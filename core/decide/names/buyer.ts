@@ -1,11 +1,11 @@
-import { agreedTogether } from "../../books/agreed.ts";
+import { agreedTogether, goingPrice } from "../../books/agreed.ts";
 import type { Books, Piece } from "../../books/books.ts";
-import { owedByBuyers } from "../../books/shares.ts";
-import type { Day } from "../../calendar.ts";
+import { depositOf, owedByBuyers } from "../../books/shares.ts";
+import { addDays, type Day, weekdayOf } from "../../calendar.ts";
 import type { Reading } from "../../notes/reading.ts";
 import { type Settling, settlingsIn, type Told } from "../../notes/settling.ts";
 import { couldOf, eitherOf, isFor } from "../../notes/unclear.ts";
-import { OPENS_ASKING, PIECE_LEFT } from "../../notes/words/settling.ts";
+import { HAS_COME, OPENS_ASKING, PIECE_LEFT } from "../../notes/words/settling.ts";
 import { saysAny } from "../../notes/words/words.ts";
 import { backsOut, type Pieces, type Place, paidOtherwise, paysForHeld } from "../deals/held-settled.ts";
 import { owingPieces, salesOwing } from "../deals/owing.ts";
@@ -47,7 +47,9 @@ export function ofKnownBuyer(text: string, readings: readonly Reading[], said: S
   if (all) return all;
   const each = text.includes("?") ? null : paidForEach(text, names, said);
   if (each) return each;
-  const isOpen = readings.some((reading) => isOpenTo(reading, text));
+  // "amy came" tells of nothing by itself.
+  const isOpen =
+    readings.some((reading) => isOpenTo(reading, text)) || (readings.length === 0 && HAS_COME.test(text));
   if (!isOpen && !readings.some((reading) => isOfName(reading, books, names))) return null;
   for (const settling of settlingsIn(text, names, today)) {
     if (settling.told.who === undefined && readings.every(isForBooks)) continue;
@@ -60,11 +62,8 @@ export function ofKnownBuyer(text: string, readings: readonly Reading[], said: S
 /** It is not read as a whole note of its own, or the piece left, of which it tells another thing. */
 function isOpenTo(reading: Reading, text: string): boolean {
   if (reading.kind === "unclear" || saysLittle(reading)) return true;
-  const isOther =
-    reading.kind === "ask"
-      ? !OPENS_ASKING.test(text)
-      : IS_OF_HELD.has(reading.kind) && mentionsOf(reading).length > 0;
-  return isOther && saysAny(text, PIECE_LEFT);
+  if (reading.kind === "ask") return !OPENS_ASKING.test(text);
+  return IS_OF_HELD.has(reading.kind) && mentionsOf(reading).length > 0 && saysAny(text, PIECE_LEFT);
 }
 
 /** Notes as which it may be read that a held piece left. */
@@ -109,7 +108,7 @@ function isPiece(name: string, { pieces }: Books): boolean {
 
 function readFrom(
   { told, text, after }: Settling,
-  { books, recent, talk = {} }: Said,
+  { books, recent, today, talk = {} }: Said,
   readings: readonly Reading[],
 ): Reading[] | null {
   const dealings = dealingsOf(told, books);
@@ -119,7 +118,7 @@ function readFrom(
   const isSettled = told.mention !== undefined && (told.says.has("back") || told.says.has("kept"));
   const isOne = latest.length === 1 || (isSettled && meant.length === 1);
   const isOfOne = told.who !== undefined || ((told.says.has("payer") || told.isTheirs) && isOne);
-  const could = meant.flatMap((dealing) => readingsOf(told, dealing, text, isOfOne, { books, talk }));
+  const could = meant.flatMap((dealing) => readingsOf(told, dealing, text, isOfOne, { books, talk, today }));
   const [only, ...others] = could;
   if (!only) return null;
   const left = told.left.filter(
@@ -192,30 +191,43 @@ function readingsOf(
   { of, pieces }: Dealing,
   text: string,
   isOfOne: boolean,
-  desk: Pick<Said, "books" | "talk">,
+  desk: Pick<Said, "books" | "talk" | "today">,
 ): Reading[] {
   const { says, method, date } = told;
   const place = { pieces: byNumbers(pieces.map(({ number }) => number)), text, line: 0 };
   const at = { ...place, ...(date ? { date } : {}) };
   const paid = { ...at, ...(method ? { method } : {}) };
   const isLost = says.has("out") || says.has("back") || says.has("kept");
+  if (says.has("week")) return of === "held" ? nextWeek(told, place, desk.today) : [];
   if (says.has("comes") || says.has("moved"))
-    return of === "held" && isOtherDay(told, pieces)
-      ? [
-          {
-            kind: "hold",
-            until: told.until!,
-            ...(told.who === undefined ? {} : { buyer: told.who }),
-            ...place,
-          },
-        ]
-      : [];
+    return of === "held" ? keptUntil(told, pieces, place, isOfOne, desk.books) : [];
   if (of === "held") {
     if (isLost) return says.has("never") ? [] : isOfOne ? backsOut(told, pieces, at) : [];
     return says.has("never") ? [] : paysForHeld(told, pieces, paid, desk);
   }
   if (isLost || says.has("fetched")) return [];
   return says.has("never") ? neverPays(told, pieces, at) : paysWhatIsOwed(told, pieces, paid);
+}
+
+/** "can't come till next week": its first day, or its last. */
+function nextWeek({ who, amounts }: Told, place: Place, today: Day): Reading[] {
+  if (amounts.length > 0) return [];
+  const whom = who === undefined ? {} : { buyer: who };
+  const monday = addDays(today, 7 - ((weekdayOf(today) + 6) % 7));
+  return [addDays(monday, 6), monday].map((until) => ({ kind: "hold", until, ...whom, ...place }));
+}
+
+/** Until when they have it kept; "paid 60, the rest sunday": with that put down. */
+function keptUntil(told: Told, pieces: Pieces, place: Place, isOfOne: boolean, books: Books): Reading[] {
+  const { says, amounts, until, who, method } = told;
+  const [deposit, ...others] = amounts;
+  const left = (goingPrice(books, pieces) ?? Number.POSITIVE_INFINITY) - depositOf(pieces);
+  const isSum = deposit !== undefined && others.length === 0 && deposit < left;
+  const isPaid = isSum && isOfOne && (says.has("paid") || says.has("down"));
+  if (deposit === undefined ? !isOtherDay(told, pieces) : !isPaid || until === undefined) return [];
+  const whom = who === undefined ? {} : { buyer: who };
+  const paid = deposit === undefined ? {} : { deposit, ...(method ? { method } : {}) };
+  return [{ kind: "hold", ...paid, until: until!, ...whom, ...place }];
 }
 
 /** "nell now comes saturday", "nell comes saturday" where she had said another day: kept for her until then. */

@@ -17,6 +17,8 @@ const ROWS = rowsOf<Says>({
   "out: no sign of pete, his 25 stays with me": "[no sign|trace|sight|hide_nor_hair of|from?]",
   "aside: pete vanished, no call no text. i keep the 25":
     "[no call|calls|text|texts|word|news|reply|answer|message|explanation|apology|warning|notice or|and|from|since*]",
+  "aside: change of plan, pete came tonight, 65 more":
+    "^ [ok|oh|so|well|slight|small|big|quick|a|sudden* change_of_plan|change_of_plans|plans_changed|plan_changed|update|good_news|surprise|plot_twist]",
   "aside: pete lost his job, cant take it. gave him 10 back, kept 15":
     "[lost|losing|quit|got|was|been|is|hurt|broke|having|had his|her|their|a|an|just* job|lease|license|place|apartment|house|nerve|arm|leg|hip|laid_off|fired|evicted|let_go|transferred|sick|divorced|deployed|moving|baby|emergency away?]",
   "aside: pete bailed, his truck died. returned the 25": `[his|her|their ${RIDES}|ride|back|boss|kid|kids|plans|shift|bank|card|paycheck|hours died|broke|broke_down|is_dead|gave_out|quit|fell_through|changed|got_changed|is_sick|are_sick|got_sick|was_late|got_cut|went_out]`,
@@ -79,6 +81,18 @@ const ROWS = rowsOf<Says>({
     "[talked|haggled|bargained|beat|knocked|got|brought me|us|it down to]",
   "agreed: pete asked for 10 off, said ok":
     "$ [off ,|and|.|;|so|but* i|we|he|she* said|was|am|im|told? him|her|them? ok|okay|fine|yes|sure|deal|agreed]",
+  "comes: pete paid 60, the rest sunday":
+    "[the|his|her|their|my|other|and|with* rest|balance|remainder|remaining he|she|they|will|gonna|is|comes|come|coming|due|to_come|follows|on|by|this|next|for* <day>]",
+  "short: pete was 10 short": "$ [short|shy]",
+  "short: pete came, short 10": "[short|shy by|of?] $",
+  "had: pete only had 100, let him have it":
+    "[only|just had|has|brought|came_with|could_pay|could_do|could_bring|came_up_with with_him|with_her|on_him|on_her?] $",
+  "forgiven: pete only had 100, let him have it":
+    "[i|we|so|but|and* let|letting|gave him|her|them have|take|keep it|that|the|one|<piece>* for_that?] ;",
+  "forgiven: pete was 10 short, said fine":
+    "[i|we|so|but|said|told|thats|its|was|him|her|them* fine|ok|okay|no_worries|no_problem|close_enough|forget_it|good_enough by|with|me*] ;",
+  "out: pete wants his 25 back":
+    "[asks|asked|asking|wants|wanted|would_like|needs|needed for? his|her|their|the|all|some* money|deposit|cash|$|it back|returned]",
   "less: pete asked for 10 off, said ok": "[asked|asks|wants|wanted for? another|a|an|some?] $ off",
   "agreed: told pete 150 was fine":
     "^ told|texted … $ [is|was|works|sounds fine|ok|okay|good|great ,|for|with|by|me|us*]",
@@ -112,6 +126,9 @@ const ROWS = rowsOf<Says>({
   "moved: pete is coming sunday instead": "<day> [instead|now]",
   "moved: pete cant do monday, wants thursday":
     "[cant|cannot|cant_do|cant_make|cant_come do|make|come? it? on|in?] <day>",
+  "moved: pete cant come till thursday":
+    "[cant|cannot|wont|couldnt|cant_come|cant_make|cant_do come|make|get|be|pick|do|it|here|over|by|up|for|back* till|until|before <day>]",
+  "week: pete cant come till next week": "[till|until|before next_week]",
   "moved: pete cant do friday, sunday works":
     "cant|cannot|cant_do|cant_make|cant_come … [<day> works|is_better|is_best|would_work|is_good|is_fine]",
   "moved: moved the pickup to wednesday":
@@ -170,7 +187,7 @@ const ROWS = rowsOf<Says>({
   "out: pete no longer wants it": "[no_longer wants|needs|interested]",
   "out: she passed": "she|he|they [passed] ;",
   "out: pete found one he likes better, gave him the 25 back":
-    "[found|bought|got one|something|another|it|them elsewhere|better|cheaper|closer|bigger|smaller|nicer|somewhere_else|she|he|they|that|likes|like|liked|prefers|suits|fits|at|from|another|a|different|store|shop|better|more*]",
+    "[found|bought|got one|something|another elsewhere|better|cheaper|closer|bigger|smaller|nicer|somewhere_else|she|he|they|that|likes|like|liked|prefers|suits|fits|at|from|another|a|different|store|shop|better|more*]",
   "out: pete is not gonna take it, gave him the 25 back":
     "[not|isnt|aint|wont|cant|cannot|can_not|couldnt|doesnt|dont|didnt|no_longer gonna|going_to|be|want|able|to* take|taking|buy|buying|get|getting|want|need|afford|fit|swing|keep|wants|needs it|that|them|anymore|any_more|after_all*]",
   "out: gave pete the 25 back, bench is back on the market":
@@ -179,6 +196,7 @@ const ROWS = rowsOf<Says>({
     "[too|not|wont|wouldnt|didnt|doesnt|cant|bigger|smaller|taller|wider big|small|tall|wide|long|heavy|large|tight|fit|fitting|short|dark|bright|than for|in|through|up|into|on* his|her|their|the|a* room|space|door|doorway|hall|hallway|stairs|stairway|car|truck|van|house|place|apartment|wall|dining_room|living_room|bedroom|kitchen|elevator|dining|living|she|he|they|thought|expected|him|her|them*]",
   "wants: pete took a picture of it":
     "[took|takes|taking|take a|some|another|the? picture|pictures|photo|photos|pic|pics|look|peek|seat|break|measurements|video|chance|card]",
+  "wants: pete was here when i came home": "[came|come|coming|got|getting|drove|rode|walked home] !with",
   "wants: pete cant pay the 40 today":
     "[cant|cannot|couldnt|hasnt|has_not|havent|didnt|wouldnt|yet_to|refuses_to|forgot_to be|able|to|even|yet|still* pay|paid|paying|cover|send|sent|bring|brought|get|come_up_with]",
   "wants: pete is good for the 40": "[is|s|shes|hes|theyre good for]",

@@ -1,3 +1,5 @@
+import { wordSet } from "./words.ts";
+
 /*
  * A piece kept for somebody, told in whole messages: "priya put 60 down on the armoire, she'll collect thursday". In what is
  * matched a piece is "P", a sum "$", one of ours "K", anybody else "W", a name that nobody listed "N", a way of paying "M", a day "D" and a
@@ -49,8 +51,11 @@ export const KEPT_LONGER: readonly RegExp[] = [
 
 const WHOSE = "(?:his|her|their)";
 const FETCHES =
-  "(?:come|comes|coming|collects?|collecting|fetch|fetches|fetching|grabs?|grabbing|gets?|getting|takes?|taking|picks?|picking|pickup|collection|bring|brings|bringing|rest|balance|here|there|round|over|be by|pays?|paying|can only|can do|needs?|stops?|swings?|swinging|stopping|due|till|until|til)";
-const COMING = `(?:,|and|so|oh|ok|okay|then|he|she|they|hes|shes|theyre|hell|shell|theyll|hed|shed|theyd|will|ll|is|are|be|gonna|going|able|only|can|could|wants?|wanted|hopes?|hoping|plans?|planning|intends?|promised|supposed|to|do|make|says?|said|told|asked|called|texted|phoned|telephoned|rang|wrote|messaged|saying|me|us|that|this|it|them|for|on|the|in|up|back|out|with|now|D|morning|afternoon|evening|night|noon|first thing|(?:after|before) (?:work|school|church|class|lunch|noon|dinner|supper)|sometime|early|late|other|remaining|pickup|fine|thats|works|best|day|drive|driving|send|sends|van|truck|trailer|buyer|cash|W W|${WHOSE} (?:K|W|[a-z]*(?:s|er|or|and|end)|van|truck|car|trailer)|(?:at|around|about|after|before|by) [?$]|(?:other|remaining|last) \\$|${FETCHES})`;
+  "(?:come|comes|coming|collects?|collecting|fetch|fetches|fetching|grabs?|grabbing|gets?|getting|takes?|taking|picks?|picking|pickup|collection|bring|brings|bringing|rest|balance|here|there|round|over|be by|pays?|paying|can only|can do|needs?|stops?|swings?|swinging|stopping|due|works?|suits?|till|until|til)";
+const COMING = `(?:,|and|so|oh|ok|okay|then|he|she|they|hes|shes|theyre|hell|shell|theyll|hed|shed|theyd|will|ll|is|are|be|gonna|going|able|only|can|could|wants?|wanted|hopes?|hoping|plans?|planning|intends?|promised|supposed|to|do|make|says?|said|told|asked|called|texted|phoned|telephoned|rang|wrote|messaged|saying|me|us|that|this|it|them|for|on|the|in|up|back|out|with|now|D|morning|afternoon|evening|night|noon|first thing|(?:after|before) (?:work|school|church|class|lunch|noon|dinner|supper)|sometime|early|late|other|remaining|pickup|fine|thats|best|better|fine|good|great|instead|for|day|drive|driving|send|sends|van|truck|trailer|buyer|cash|W W|${WHOSE} (?:K|W|[a-z]*(?:s|er|or|and|end)|van|truck|car|trailer)|(?:at|around|about|after|before|by) [?$]|(?:other|remaining|last) \\$|${FETCHES})`;
+
+/** What is still to come of the price. */
+export const LEFT_TO_PAY = wordSet("rest balance remainder");
 
 /** "shes coming sat for it", "rest on tuesday", "can only do sunday": the day, of what is on hold. */
 export const COMES_FOR = new RegExp(

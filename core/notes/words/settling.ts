@@ -8,7 +8,7 @@ import { wordSet } from "./words.ts";
  * "more" of what came before. "owed": it is a part of that, or all of it. "fetched": the piece left with its buyer.
  * "from": whose the money was. "down": it is put on a piece. "never": it will not come. "out": they want the piece no more; "wants": a wish alone.
  * "back": their money goes back to them; "kept": it stays with us. "comes": when they come; "moved": on another day than they had said. "theirs": somebody who came for the one named.
- * "total": what is told is the whole price; "less": so much was taken off it; "waits": it has not left yet; "agreed": for what it is to go. "aside": nothing of it.
+ * "total": what is told is the whole price; "less": so much was taken off it; "short": so much was missing; "had": they had no more than that with them; "forgiven": what is missing need not come; "week": some day of the next one; "waits": it has not left yet; "agreed": for what it is to go. "aside": nothing of it.
  */
 export type Says =
   | ("paid" | "payer" | "all" | "half" | "more" | "owed" | "fetched" | "from" | "down" | "never")
@@ -23,6 +23,10 @@ export type Says =
       | "aside"
       | "total"
       | "less"
+      | "short"
+      | "had"
+      | "forgiven"
+      | "week"
       | "waits"
       | "later"
       | "agreed"
@@ -39,7 +43,7 @@ const SAYS: Readonly<Partial<Record<Says, ReadonlySet<string>>>> = {
   ),
   more: wordSet("another more additional extra again"),
   fetched: wordSet(
-    "picked picks took takes taken grabbed loaded hauled fetched home gone left_with carried collected picked_up took_home drove_off hauled_off delivered take scooped snagged nabbed snatched swiped claimed loaded_up carried_off",
+    "picked picks took takes taken grabbed loaded hauled fetched home gone left_with carried collected picked_up took_home drove_off hauled_off sold bought delivered take scooped snagged nabbed snatched swiped claimed loaded_up carried_off",
   ),
   from: wordSet("from with"),
   down: wordSet("put down put_down deposited added adds adding"),
@@ -91,8 +95,20 @@ export const BESIDE_HOME = wordSet(
 export const CAME_AND_PAID =
   /\b(?:came|been|here|back|returned|showed up|turned up)\b.*\b(?:paid|payed|settled|squared)\b(?! (?:his|her|their|my|the|half|some|part)\b)/i;
 
+/** Whoever was to come is here, or was. */
+export const HAS_COME =
+  /\b(?:came|been|here|showed|turned up|(?:swung|stopped|dropped) by|arrived|pulled (?:up|in)|rolled (?:up|in))\b/i;
+
+/** They would like it so, and nobody has said yes. */
+export const ASKS_FOR = wordSet("wants want wanted asks ask asked asking hoping hopes would could can");
+
+/** It is gone by these only where it is said to whom. */
+export const TO_WHOM = wordSet("sold bought");
+
 /** That a piece left. */
-export const PIECE_LEFT = wordSet("gone picked_up went left took taken out_the_door has delivered take let");
+export const PIECE_LEFT = wordSet(
+  "gone picked_up went left took taken out_the_door has delivered take let sold",
+);
 
 /** How a question begins that has no mark. */
 export const OPENS_ASKING =
