@@ -3,7 +3,7 @@ import { byDeal } from "../../core/decide/deals/by-deal.ts";
 import { comesFor, keptThere } from "../../core/decide/deals/kept-there.ts";
 import { toldThere } from "../../core/decide/deals/told-there.ts";
 import { besideKnown, describedIn, onward } from "../../core/decide/decide.ts";
-import type { Desk } from "../../core/decide/decision.ts";
+import type { Looking } from "../../core/decide/decision.ts";
 import { ofKnownBuyer } from "../../core/decide/names/buyer.ts";
 import { lentBack } from "../../core/decide/names/lent-back.ts";
 import { toKnownLoan } from "../../core/decide/names/loan.ts";
@@ -24,7 +24,7 @@ import { deskOf, type Turn } from "./turn.ts";
 import { lastRoot } from "./undoing.ts";
 
 /** A desk that knows what was said before. */
-export type TalkingDesk = Omit<Desk, "confirmed"> & { past: Past };
+export type TalkingDesk = Looking & { past: Past };
 
 /** The desk with all that was said before. */
 export function talkingDesk(turn: Turn, replyRoot: number | undefined): TalkingDesk {

@@ -2,7 +2,7 @@ import { type Figures, figuresOf } from "../../core/answers/lines.ts";
 import type { Fact } from "../../core/books/facts.ts";
 import { type Day, dayOfInstant, type Instant } from "../../core/calendar.ts";
 import { type Calls, callsOf } from "../../core/cautions.ts";
-import type { Ask, Desk, Matter } from "../../core/decide/decision.ts";
+import type { Ask, Looking, Matter } from "../../core/decide/decision.ts";
 import type { Button } from "../../core/reply.ts";
 import type { Ledger } from "../../db/ledger.ts";
 import type { OutboxBody } from "../../db/outbox.ts";
@@ -125,6 +125,6 @@ export function figuresNow({
 }
 
 /** What deciding may look at, as the books stand now. */
-export function deskOf(turn: Turn): Omit<Desk, "confirmed"> {
+export function deskOf(turn: Turn): Looking {
   return { books: turn.ledger.books, today: turn.today, nextPiece: turn.ledger.nextPiece };
 }

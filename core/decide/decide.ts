@@ -24,7 +24,7 @@ import {
   type Choice,
   confirmation,
   type Decision,
-  type Desk,
+  type Looking,
   type Matter,
   NEVER_MIND,
   newMatter,
@@ -69,7 +69,7 @@ export function verbOf(kind: Reading["kind"] | FactKind): Verb | undefined {
  * Decides one reading: facts to record, one question, or a refusal in plain words. In this order, so that
  * the same thing is always said first: not understood, something missing, an old day, and the verb's own rules.
  */
-export function decide(matter: Matter, desk: Omit<Desk, "confirmed">): Decision {
+export function decide(matter: Matter, desk: Looking): Decision {
   const { reading } = matter;
   const verb = verbOf(reading.kind);
   if (reading.kind === "unclear" || !verb?.decide) return decideUnclear(reading, desk);
@@ -114,21 +114,17 @@ function doneBy(by: string | undefined, decision: Decision): Decision {
 }
 
 /** What becomes of a reading by itself, nothing of it settled yet. */
-export function decideWhole(
-  reading: Reading,
-  desk: Omit<Desk, "confirmed">,
-  confirmed: string[] = [],
-): Decision {
+export function decideWhole(reading: Reading, desk: Looking, confirmed: string[] = []): Decision {
   return decide({ ...newMatter(reading, desk.today), confirmed }, desk);
 }
 
 /** "Sold #2 desk 140.00": a reading on a button. */
-export function wholeLabel(reading: Reading, desk: Omit<Desk, "confirmed">): string {
+export function wholeLabel(reading: Reading, desk: Looking): string {
   return labelOfWhole(reading, decideWhole(reading, desk), desk, deciding);
 }
 
 /** The readings that a message is by what stood before it, where it says little by itself; null where nothing fits. */
-export function onward(reading: Reading, desk: Omit<Desk, "confirmed">): readonly Reading[] | null {
+export function onward(reading: Reading, desk: Looking): readonly Reading[] | null {
   const on = goneOn(reading, desk, deciding);
   return on ? withFinish(reading, on, desk) : pricedInOrder(reading, desk, deciding);
 }
@@ -137,7 +133,7 @@ export function onward(reading: Reading, desk: Omit<Desk, "confirmed">): readonl
 export const besideKnown = (
   text: string,
   readings: readonly Reading[],
-  desk: Omit<Desk, "confirmed">,
+  desk: Looking,
   read: (rest: string) => readonly Reading[],
 ): readonly Reading[] | null =>
   besideKnownSums(text, readings, desk, {
@@ -152,7 +148,7 @@ const deciding: Deciding = { decide: decideWhole, verbOf };
  * An unclear note is asked about with the whole readings that it may be, each tried against the books; where none
  * stands it is only explained.
  */
-function decideUnclear(reading: Reading, desk: Omit<Desk, "confirmed">): Decision {
+function decideUnclear(reading: Reading, desk: Looking): Decision {
   const unclear = reading.kind === "unclear" ? reading : null;
   const why = unclear?.why ?? "I could not read that as a note.";
   const [dayless, ...dated] = why === whyOf({ kind: "whichDay" }) ? (unclear?.could ?? []) : [];
@@ -180,7 +176,7 @@ function decideUnclear(reading: Reading, desk: Omit<Desk, "confirmed">): Decisio
 }
 
 /** "trunk sold, 50 profit": that over what it cost, or the price itself. */
-function overCost(could: readonly Reading[], { books }: Omit<Desk, "confirmed">): readonly Reading[] {
+function overCost(could: readonly Reading[], { books }: Looking): readonly Reading[] {
   const [only, ...others] = could;
   if (only?.kind !== "sell" || only.price === undefined || others.length > 0) return could;
   const numbers = foundBy(only.pieces ?? [], books, here) ?? [];
@@ -189,37 +185,34 @@ function overCost(could: readonly Reading[], { books }: Omit<Desk, "confirmed">)
 }
 
 /** The question in the place of a refusal, of what is recognised in it; null where nothing speaks for any reading. */
-export const lastResort = (reading: Reading, desk: Omit<Desk, "confirmed">): Decision | null =>
+export const lastResort = (reading: Reading, desk: Looking): Decision | null =>
   resortOf(reading, desk, deciding);
 
 /** A question with what the words may tell instead. */
-export const withBeside = (ask: Ask, reading: Reading, desk: Omit<Desk, "confirmed">): Ask =>
+export const withBeside = (ask: Ask, reading: Reading, desk: Looking): Ask =>
   besideAsked(ask, reading, desk, deciding);
 
 /** The reading of a message that tells of an offer for pieces that are listed; undefined: none does. */
-export const offerOf = (readings: readonly Reading[], desk: Omit<Desk, "confirmed">): Reading | undefined =>
+export const offerOf = (readings: readonly Reading[], desk: Looking): Reading | undefined =>
   offerIn(readings, desk, deciding);
 
 /** Whether any of some whole readings can be, as the books are. */
-export const canStand = (readings: readonly Reading[], desk: Omit<Desk, "confirmed">): boolean =>
+export const canStand = (readings: readonly Reading[], desk: Looking): boolean =>
   standingOf(readings, desk, deciding).length > 0;
 
 /** What a message tells of pieces that it does not name but describes; null where it tells nothing of such. */
 export const describedIn = (
   text: string,
   readings: readonly Reading[],
-  desk: Omit<Desk, "confirmed">,
+  desk: Looking,
 ): readonly Reading[] | null => ofDescribed(text, readings, desk, deciding);
 
 /** A message of which no part can be read, as one; the readings as they are where a part can. */
-export const orLikely = (
-  text: string,
-  readings: readonly Reading[],
-  desk: Omit<Desk, "confirmed">,
-): readonly Reading[] => wholeOr(text, readings, desk, deciding);
+export const orLikely = (text: string, readings: readonly Reading[], desk: Looking): readonly Reading[] =>
+  wholeOr(text, readings, desk, deciding);
 
 /** "sold desk 90 the other day": the whole note, once its day is said. */
-function askDay(reading: Reading, dated: readonly Reading[], { today }: Omit<Desk, "confirmed">): Ask {
+function askDay(reading: Reading, dated: readonly Reading[], { today }: Looking): Ask {
   const on = (label: string, date: Day): Choice => ({
     label,
     effect: { kind: "instead", readings: [{ ...reading, date }] },
@@ -248,13 +241,13 @@ function promptOf(why: string, left: readonly string[]): string {
  * The matter as the books and the talk leave it: the one reading of an unclear note that can be, the piece that "it"
  * means. The same matter where they settle nothing.
  */
-export function meant(said: Matter, desk: Omit<Desk, "confirmed">): Matter {
+export function meant(said: Matter, desk: Looking): Matter {
   const matter = meantBy(said, desk);
   const reading = asBefore(matter.reading, desk);
   return reading === matter.reading ? matter : { ...matter, reading };
 }
 
-function meantBy(matter: Matter, desk: Omit<Desk, "confirmed">): Matter {
+function meantBy(matter: Matter, desk: Looking): Matter {
   const { reading } = matter;
   const fetched = fetchedAlone(reading, desk);
   if (fetched) return { ...matter, ...fetched };
@@ -295,7 +288,7 @@ function meantBy(matter: Matter, desk: Omit<Desk, "confirmed">): Matter {
 }
 
 /** A payment, or an amount for what is on hold or for nothing named, that is just the rest of a held piece's price. */
-function fetchedAlone(reading: Reading, desk: Omit<Desk, "confirmed">): Fetched | null {
+function fetchedAlone(reading: Reading, desk: Looking): Fetched | null {
   if (reading.kind === "collect") return fetchedOf(reading, desk);
   if (reading.kind !== "buy") return null;
   if (!reading.missing?.includes("pieces")) return restOfHeld(reading, desk);
@@ -304,7 +297,7 @@ function fetchedAlone(reading: Reading, desk: Omit<Desk, "confirmed">): Fetched 
 }
 
 /** "ann paid 25": what she still owes, where that can be. */
-function paidOf(reading: Reading, desk: Omit<Desk, "confirmed">): Reading | null {
+function paidOf(reading: Reading, desk: Looking): Reading | null {
   const sold = reading.kind === "unclear" ? reading.could?.find(({ kind }) => kind === "sell") : reading;
   const came = sold && owedCameIn(sold, desk);
   if (came) return came;
@@ -315,7 +308,7 @@ function paidOf(reading: Reading, desk: Omit<Desk, "confirmed">): Reading | null
 
 function onlyStanding(
   reading: ReadingOf<"unclear">,
-  desk: Omit<Desk, "confirmed">,
+  desk: Looking,
 ): Partial<Pick<Matter, "reading" | "confirmed">> {
   const { could = [], left = [] } = reading;
   const [only] = could;
@@ -347,7 +340,7 @@ function onlyStanding(
 const PRICINGS: ReadonlySet<Reading["kind"]> = new Set(["reprice", "list"]);
 
 /** "sold 4 for 160" behind the purchase of six of a kind: four of them. */
-function countedOf(could: readonly Reading[], desk: Omit<Desk, "confirmed">): Reading | null {
+function countedOf(could: readonly Reading[], desk: Looking): Reading | null {
   const { talk, books } = desk;
   const [first] = could;
   const [mention, ...others] = first ? mentionsOf(first) : [];
@@ -358,18 +351,14 @@ function countedOf(could: readonly Reading[], desk: Omit<Desk, "confirmed">): Re
 }
 
 /** "bench 2 listed 45" where #2 is a bench: the number is the piece's, and not the price. */
-function isNumbered(reading: Reading, desk: Omit<Desk, "confirmed">): boolean {
+function isNumbered(reading: Reading, desk: Looking): boolean {
   const mentions = mentionsOf(reading);
   const isSaid = mentions.some(({ number, name }) => number !== undefined && name !== undefined);
   return isSaid && !reading.text.includes("#") && decideWhole(reading, desk).kind === "record";
 }
 
 /** "armoire 180" in reply to its message: the likeliest by the books, where that is a listing of a piece not listed. */
-function isNextStep(
-  { left }: ReadingOf<"unclear">,
-  first: Reading,
-  { talk, books }: Omit<Desk, "confirmed">,
-): boolean {
+function isNextStep({ left }: ReadingOf<"unclear">, first: Reading, { talk, books }: Looking): boolean {
   if (left || first.kind !== "list") return false;
   const replied = talk?.replied ?? [];
   return replied.length > 0 && replied.every((number) => books.pieces.get(number)?.listed === null);

@@ -5,18 +5,22 @@ import type { Past } from "../mending/past.ts";
 import type { Cents } from "../money.ts";
 import type { Mention, Missing, Reading } from "../notes/reading.ts";
 
-/** What deciding may look at: the books as they stand, and the message's own day. */
-export interface Desk {
+/** What may be looked at: the books as they stand, and the message's own day. */
+export interface Looking {
   books: Books;
   today: Day;
   /** The next piece number that was never given. */
   nextPiece: number;
   /** What was spoken of before this note. */
   talk?: Talk;
-  /** Names of the odd things that the person has already said yes to for this reading. */
-  confirmed: readonly string[];
   /** What correcting earlier notes may look at; absent where only a new note may stand. */
   past?: Past;
+}
+
+/** What deciding may look at. */
+export interface Desk extends Looking {
+  /** Names of the odd things that the person has already said yes to for this reading. */
+  confirmed: readonly string[];
 }
 
 /** The talk around a note, by piece numbers. */

@@ -9,6 +9,7 @@ import {
   confirmation,
   type Decision,
   type Desk,
+  type Looking,
   NEVER_MIND,
 } from "../decide/decision.ts";
 import { dayWords } from "../decide/echo.ts";
@@ -91,11 +92,11 @@ function isOfItsShare({ of = {}, to = {} }: MendReading, fact: Fact, { books }: 
 }
 
 /** Whether the books have a note that a correction may be about. */
-export const meansAny = ({ of = {} }: MendReading, desk: Omit<Desk, "confirmed">): boolean =>
+export const meansAny = ({ of = {} }: MendReading, desk: Looking): boolean =>
   desk.past !== undefined && factsMeant(of, { ...desk, confirmed: [] }, desk.past).length > 0;
 
 /** "wait, bench was sold to dana" of the one bench there is, sold already: no second sale of it; null where there may be one. */
-export function mendOfGone(reading: Reading, desk: Omit<Desk, "confirmed">): MendReading | null {
+export function mendOfGone(reading: Reading, desk: Looking): MendReading | null {
   const [mend, sale] = isFor(reading, "newOrOld") ? couldOf(reading) : [];
   if (mend?.kind !== "mend" || sale?.kind !== "sell" || !desk.past) return null;
   const facts = factsMeant(mend.of ?? {}, { ...desk, confirmed: [] }, desk.past);

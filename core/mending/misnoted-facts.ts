@@ -1,6 +1,6 @@
 import type { Piece } from "../books/books.ts";
 import type { Fact } from "../books/facts.ts";
-import type { Desk } from "../decide/decision.ts";
+import type { Looking } from "../decide/decision.ts";
 import type { Cents } from "../money.ts";
 import { HOURS_MAX, inMeasure, nameOf } from "../notes/mends/mended.ts";
 import type { Misnoted } from "../notes/misnoted/misnoted-said.ts";
@@ -13,7 +13,6 @@ import type { Past } from "./past.ts";
 /* Which note on the books a message corrects, and what becomes of it. */
 
 /** The desk as it is while a note is looked for. */
-export type Looking = Omit<Desk, "confirmed">;
 
 /** The same, where there are notes to look back at. */
 export type LookingBack = Looking & { past: Past };

@@ -1,9 +1,10 @@
 import type { Fact } from "../books/facts.ts";
+import type { Looking } from "../decide/decision.ts";
 import type { Misnoted } from "../notes/misnoted/misnoted-said.ts";
 import type { Reading, ReadingOf } from "../notes/reading.ts";
 import { eitherOf } from "../notes/unclear.ts";
 import { isMeant, isOfWhat, newestFirst, withPlaces } from "./meant.ts";
-import { hasOld, hasValue, type Looking } from "./misnoted-facts.ts";
+import { hasOld, hasValue } from "./misnoted-facts.ts";
 import type { Past } from "./past.ts";
 
 type Mend = ReadingOf<"mend">;

@@ -1,6 +1,7 @@
 import type { Fact } from "../books/facts.ts";
 import { labelOf } from "../books/label.ts";
 import { showDay } from "../calendar.ts";
+import type { Looking } from "../decide/decision.ts";
 import { mentionLabel } from "../decide/pieces/mention-words.ts";
 import { byNumbers } from "../decide/pieces/mentioned.ts";
 import { type Cents, show } from "../money.ts";
@@ -27,7 +28,7 @@ import { saysAny, wordsIn } from "../notes/words/words.ts";
 import type { MendTo } from "./fields.ts";
 import { isMeant } from "./meant.ts";
 import { meansAny } from "./mend.ts";
-import { correctedBy, type Found, hasValue, type Looking } from "./misnoted-facts.ts";
+import { correctedBy, type Found, hasValue } from "./misnoted-facts.ts";
 import { OFFERED_MAX, takenOut } from "./misnoted-out.ts";
 import { mendOfRestated, untilThat } from "./newest.ts";
 import { ofSeveral } from "./of-several.ts";

@@ -2,7 +2,7 @@ import type { Books } from "../books/books.ts";
 import type { Fact } from "../books/facts.ts";
 import type { MendField } from "../books/rules.ts";
 import { addDays, type Day } from "../calendar.ts";
-import type { Choice, Desk, Effect } from "../decide/decision.ts";
+import type { Choice, Effect, Looking } from "../decide/decision.ts";
 import { mentionLabel } from "../decide/pieces/mention-words.ts";
 import { byNumbers, mentionsOf } from "../decide/pieces/mentioned.ts";
 import { type Cents, show } from "../money.ts";
@@ -22,7 +22,6 @@ import { isMeant, isOfWhat } from "./meant.ts";
 
 type Mend = ReadingOf<"mend">;
 type Fix = ReadingOf<"fix">;
-type Looking = Omit<Desk, "confirmed">;
 
 /** What corrects the newest note and names nothing of it, with the fact that it is about; null where it is about none. */
 export function mendOfNewest(reading: Mend | Fix, desk: Looking): Reading | null {

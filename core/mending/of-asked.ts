@@ -2,7 +2,7 @@ import type { Books, Piece } from "../books/books.ts";
 import type { Fact, FactKind } from "../books/facts.ts";
 import { newPiece } from "../books/made.ts";
 import { verbOf } from "../decide/decide.ts";
-import type { Ask, Desk, Matter } from "../decide/decision.ts";
+import type { Ask, Looking, Matter } from "../decide/decision.ts";
 import { mainAmountOf, withMainAmount } from "../decide/main-amount.ts";
 import { mentionsOf } from "../decide/pieces/mentioned.ts";
 import { orBefore } from "../decide/unclear/or-before.ts";
@@ -20,8 +20,6 @@ import type { Past } from "./past.ts";
  * A note that is still asked about is corrected like a recorded one: it stands among the facts as whatever it may be,
  * and what a message makes of that is made of the note. Nothing here is folded or written.
  */
-
-type Looking = Omit<Desk, "confirmed">;
 
 /** A note that waits for its answer, as far as a correction needs it. */
 export interface Waiting {

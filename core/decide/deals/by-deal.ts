@@ -8,7 +8,7 @@ import { eitherOf, isFor } from "../../notes/unclear.ts";
 import type { Deal } from "../../notes/words/dealt.ts";
 import { ALL_AS_ONE } from "../../notes/words/links.ts";
 import { saysAny } from "../../notes/words/words.ts";
-import type { Desk } from "../decision.ts";
+import type { Looking } from "../decision.ts";
 import { ever, here } from "../pieces/fits.ts";
 import { foundBy } from "../pieces/match.ts";
 import { byNumbers } from "../pieces/mentioned.ts";
@@ -23,11 +23,7 @@ import { isAnother } from "./whom.ts";
  */
 
 /** The readings of a message that tells a deal with each of its words; null where it says anything else. */
-export function byDeal(
-  text: string,
-  readings: readonly Reading[],
-  desk: Omit<Desk, "confirmed">,
-): Reading[] | null {
+export function byDeal(text: string, readings: readonly Reading[], desk: Looking): Reading[] | null {
   if (desk.books.pieces.size === 0 || text.includes("#") || !readings.every((reading) => isOpen(reading)))
     return null;
   if (isPromised(text)) return null;
@@ -67,7 +63,7 @@ export function byDeal(
 }
 
 /** "paid cash" right behind a deposit: that was paid so, or all of it was by now; undefined where it says more. */
-function depositJustTold({ deals, sums }: Dealt, { past }: Omit<Desk, "confirmed">): Fact | undefined {
+function depositJustTold({ deals, sums }: Dealt, { past }: Looking): Fact | undefined {
   const before = past?.before();
   const isPaidAlone = deals.size === 1 && deals.has("pays") && sums.length === 0;
   return isPaidAlone && before?.kind === "hold" && before.amount && past!.isToday(before)
@@ -97,7 +93,7 @@ const isDoubted = (reading: Reading): boolean => DOUBTED.some((kind) => isFor(re
 const DOUBTED = ["intention", "offer", "appointment", "denial", "gone"] as const;
 
 /** Those named or described; else those of whoever is told of, or that were spoken of last. */
-function piecesOf(dealt: Dealt, { books, talk }: Omit<Desk, "confirmed">): number[] {
+function piecesOf(dealt: Dealt, { books, talk }: Looking): number[] {
   const { mentions, described, deals, known, buyerOf, saysBack } = dealt;
   const spoken = talk?.replied ?? talk?.latest ?? [];
   const isBack = saysBack && deals.has("back");
@@ -154,7 +150,7 @@ type Pieces = readonly Readonly<Piece>[];
 
 const DEPOSIT_MOST = 0.6;
 
-function toldOf(dealt: Dealt, pieces: Pieces, desk: Omit<Desk, "confirmed">): object | object[] | null {
+function toldOf(dealt: Dealt, pieces: Pieces, desk: Looking): object | object[] | null {
   const { books } = desk;
   const { deals, method, date, until, known, who } = dealt;
   const says = (...any: Deal[]): boolean => any.some((each) => deals.has(each));
@@ -209,12 +205,7 @@ function toldOf(dealt: Dealt, pieces: Pieces, desk: Omit<Desk, "confirmed">): ob
 }
 
 /** The amounts told, for all of the pieces: a half of the price, what the ones before went for. */
-function sumsOf(
-  { sums, deals }: Dealt,
-  pieces: Pieces,
-  going: Cents | null,
-  { past }: Omit<Desk, "confirmed">,
-): Cents[] {
+function sumsOf({ sums, deals }: Dealt, pieces: Pieces, going: Cents | null, { past }: Looking): Cents[] {
   if (sums.length > 0) return sums.map(({ cents, each }) => (each ? cents * pieces.length : cents));
   if (deals.has("half") && going !== null) return [Math.round(going / 2)];
   const before = deals.has("same") ? past?.newest(({ kind }) => kind === "sell") : undefined;
@@ -222,13 +213,13 @@ function sumsOf(
 }
 
 /** What was told last is of a buyer, and this goes on from it. */
-const isOfDeal = ({ past }: Omit<Desk, "confirmed">): boolean => {
+const isOfDeal = ({ past }: Looking): boolean => {
   const before = past?.before();
   return before?.kind === "sell" || before?.kind === "hold";
 };
 
 /** Who holds what was spoken of last. */
-const holderSpokenOf = ({ talk, books }: Omit<Desk, "confirmed">): string | undefined =>
+const holderSpokenOf = ({ talk, books }: Looking): string | undefined =>
   (talk?.latest ?? []).map((number) => books.pieces.get(number)?.hold?.buyer).find((buyer) => buyer) ??
   undefined;
 

@@ -7,7 +7,7 @@ import type { Mention, Reading, ReadingOf } from "../../notes/reading.ts";
 import { besideName } from "../../notes/settling.ts";
 import { eitherOf } from "../../notes/unclear.ts";
 import { IS_FETCHED } from "../../notes/words/settling.ts";
-import type { Desk } from "../decision.ts";
+import type { Desk, Looking } from "../decision.ts";
 import { piecesOf } from "../echo.ts";
 import { held, here } from "../pieces/fits.ts";
 import { foundBy, matchMention } from "../pieces/match.ts";
@@ -27,7 +27,7 @@ export interface Fetched {
  * "Picked up", "he paid the rest": of a piece on hold it is the sale. Deposit and amount that make the price agreed on
  * (the list price where none was), or no amount at all, are the whole price; anything else is asked with both totals. Null where no held piece is meant.
  */
-export function fetchedOf(read: Reading, desk: Omit<Desk, "confirmed">): Fetched | null {
+export function fetchedOf(read: Reading, desk: Looking): Fetched | null {
   const reading = withoutPiece(read);
   if (reading.kind !== "sell" && reading.kind !== "collect") return null;
   if (
@@ -163,7 +163,7 @@ function withoutPiece(reading: Reading): Reading {
 export function isPastBuyer(
   left: readonly string[],
   could: readonly Reading[],
-  { books, talk }: Omit<Desk, "confirmed">,
+  { books, talk }: Looking,
 ): boolean {
   const isBack = could.every((each) => each.kind === "refund");
   // "rita brought it back": what was spoken of was sold to her.
@@ -225,10 +225,7 @@ function isAbout(
 }
 
 /** The held pieces that a reading names, or that the talk leaves: the last one spoken of, else the only one on hold. */
-function heldMeant(
-  reading: ReadingOf<"sell"> | ReadingOf<"collect">,
-  desk: Omit<Desk, "confirmed">,
-): Readonly<Piece>[] {
+function heldMeant(reading: ReadingOf<"sell"> | ReadingOf<"collect">, desk: Looking): Readonly<Piece>[] {
   const { books, talk } = desk;
   const mentions: Mention[] = (reading.pieces ?? []).filter(({ it }) => !it);
   if (mentions.length > 0) {

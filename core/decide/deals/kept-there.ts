@@ -22,7 +22,7 @@ import {
   PAYS_LATER,
   WEEK_LONGER,
 } from "../../notes/words/keeping.ts";
-import type { Desk } from "../decision.ts";
+import type { Desk, Looking } from "../decision.ts";
 import { here } from "../pieces/fits.ts";
 import { foundBy } from "../pieces/match.ts";
 import { byNumbers } from "../pieces/mentioned.ts";
@@ -32,11 +32,7 @@ import { LENGTH_MAX, shapeOf } from "./told-there.ts";
  * A piece kept for somebody, told by a whole message: what was left for it, until when, for whom. Null where a word says anything
  * else, or no such piece is here.
  */
-export function keptThere(
-  text: string,
-  readings: readonly Reading[],
-  desk: Omit<Desk, "confirmed">,
-): Reading[] | null {
+export function keptThere(text: string, readings: readonly Reading[], desk: Looking): Reading[] | null {
   const { books, talk, today } = desk;
   if (text.length > LENGTH_MAX || text.includes("?") || !KEEPS.test(text) || ASKS_WHO.test(text)) return null;
   if (readings.every(({ kind, missing }) => kind === "hold" && missing === undefined)) return null;
@@ -81,10 +77,7 @@ export function keptThere(
  * "shes coming sat for it", "rest on tuesday", "dan called, can only do sunday": until when a piece is kept that is on hold,
  * for whoever is named or as the one spoken of last; null where a word says anything else.
  */
-export function comesFor(
-  text: string,
-  { books, talk, today, past }: Omit<Desk, "confirmed">,
-): Reading[] | null {
+export function comesFor(text: string, { books, talk, today, past }: Looking): Reading[] | null {
   if (text.length > LENGTH_MAX || text.includes("?") || !MAY_COME.test(text)) return null;
   const held = [...books.pieces.values()].filter(({ hold, gone }) => hold && gone === null);
   if (held.length === 0) return null;

@@ -5,7 +5,7 @@ import { pieceLabel, proceedsOf, profitOf } from "../../books/piece.ts";
 import { type Cents, show } from "../../money.ts";
 import type { Reading } from "../../notes/reading.ts";
 import { saysAny } from "../../notes/words/words.ts";
-import type { Ask, Choice, Desk } from "../decision.ts";
+import type { Ask, Choice, Looking } from "../decision.ts";
 
 /* "sent the profit to the loan", "throw it on the loan": how much that is, the books know. */
 
@@ -15,7 +15,7 @@ const SAYS_THAT: ReadonlySet<string> = new Set(["that", "it", "this"]);
 const PROFIT: readonly string[] = ["profit", "the profit", "its profit", "just the profit"];
 
 /** The question for what was sent to a loan, with the profit of the newest sale and what is due to the loan on buttons. */
-export function withProceeds(ask: Ask, reading: Reading, { books, today }: Omit<Desk, "confirmed">): Ask {
+export function withProceeds(ask: Ask, reading: Reading, { books, today }: Looking): Ask {
   if (reading.kind !== "pay" || ask.wants !== "amount" || books.loans.size === 0) return ask;
   const owed = owedOn(books, today);
   const sold = newestSold(books);

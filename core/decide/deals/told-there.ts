@@ -20,7 +20,7 @@ import {
 } from "../../notes/words/offers.ts";
 import { HOUSEHOLD } from "../../notes/words/people.ts";
 import { saysAny } from "../../notes/words/words.ts";
-import type { Desk } from "../decision.ts";
+import type { Looking } from "../decision.ts";
 import { here } from "../pieces/fits.ts";
 import { foundBy } from "../pieces/match.ts";
 import { byNumbers } from "../pieces/mentioned.ts";
@@ -36,7 +36,7 @@ export const LENGTH_MAX = 120;
 export function toldThere(
   text: string,
   readings: readonly Reading[],
-  { books, talk }: Omit<Desk, "confirmed">,
+  { books, talk }: Looking,
 ): Reading[] | null {
   if (text.length > LENGTH_MAX || !/\d/.test(text) || text.includes("?")) return null;
   if (!saysAny(text, TELLS_DEAL)) return null;

@@ -2,7 +2,7 @@ import { noteOf } from "../../mending/as-note.ts";
 import { meansAny } from "../../mending/mend.ts";
 import type { Reading } from "../../notes/reading.ts";
 import { couldOf, unclear, whyOf } from "../../notes/unclear.ts";
-import type { Ask, Decision, Desk } from "../decision.ts";
+import type { Ask, Decision, Looking } from "../decision.ts";
 import { askWhich, type Deciding, OFFERED_MAX, type Standing, standingOf } from "../unclear/whole.ts";
 import { likelyOf } from "./likely.ts";
 import type { Likely } from "./of-pieces.ts";
@@ -41,7 +41,7 @@ export function withLikely(
 /** What nobody could read may still be, by what is recognised in it. */
 export function likelyStanding(
   { text, line }: Reading,
-  desk: Omit<Desk, "confirmed">,
+  desk: Looking,
   deciding: Deciding,
 ): (Standing & Likely)[] {
   const likely = likelyOf(text, line, desk).flatMap((each) =>
@@ -51,11 +51,7 @@ export function likelyStanding(
 }
 
 /** The question that is asked in the place of a refusal; null where nothing speaks for any reading. */
-export function resortOf(
-  reading: Reading,
-  desk: Omit<Desk, "confirmed">,
-  deciding: Deciding,
-): Decision | null {
+export function resortOf(reading: Reading, desk: Looking, deciding: Deciding): Decision | null {
   const found = likelyStanding(reading, desk, deciding);
   // What would correct a note is no note of its own.
   const isOfNote = reading.kind === "mend" || reading.kind === "fix";
@@ -71,12 +67,7 @@ export function resortOf(
  * A question for what is missing, or about a piece that the verb does not fit, with what the words may tell instead where
  * much speaks for it: "carried the bench to the dump" is hardly work.
  */
-export function besideAsked(
-  ask: Ask,
-  reading: Reading,
-  desk: Omit<Desk, "confirmed">,
-  deciding: Deciding,
-): Ask {
+export function besideAsked(ask: Ask, reading: Reading, desk: Looking, deciding: Deciding): Ask {
   if (reading.kind === "unclear" || !(ask.misfit || reading.missing?.length)) return ask;
   const likely = likelyStanding(reading, desk, deciding).filter(
     ({ weight, asks, reading: { kind } }) => weight >= SURE_LEAST && !asks && kind !== reading.kind,
@@ -94,7 +85,7 @@ const CHOICES_MAX = 5;
 export function wholeOr(
   text: string,
   readings: readonly Reading[],
-  desk: Omit<Desk, "confirmed">,
+  desk: Looking,
   deciding: Deciding,
 ): readonly Reading[] {
   const isLost = (reading: Reading): boolean =>

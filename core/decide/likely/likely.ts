@@ -4,7 +4,7 @@ import { isOfDay } from "../../notes/passed-over/chatter.ts";
 import type { Mention } from "../../notes/reading.ts";
 import { unitsOf } from "../../notes/rows/units.ts";
 import { type Gathered, gathered } from "../../notes/second-look/gathered.ts";
-import type { Desk } from "../decision.ts";
+import type { Looking } from "../decision.ts";
 import { ever } from "../pieces/fits.ts";
 import { foundBy } from "../pieces/match.ts";
 import { likelyMends } from "./mends.ts";
@@ -21,7 +21,7 @@ const SAID_LEAST = 3;
 const CUED_LEAST = 4;
 const OFFERED_MAX = 3;
 
-type LikelyDesk = Omit<Desk, "confirmed">;
+type LikelyDesk = Looking;
 
 /** What such a message may be, likeliest first. */
 export function likelyOf(text: string, line: number, desk: LikelyDesk): Likely[] {

@@ -5,7 +5,7 @@ import { type Cents, show } from "../../money.ts";
 import type { Reading, ReadingOf } from "../../notes/reading.ts";
 import type { Gathered } from "../../notes/second-look/gathered.ts";
 import { NOTE_NAMES } from "../../notes/words/telling.ts";
-import type { Desk } from "../decision.ts";
+import type { Looking } from "../decision.ts";
 import { showMinutes } from "../echo.ts";
 import type { Likely } from "./of-pieces.ts";
 
@@ -21,11 +21,7 @@ const LOOKED_AT = 40;
 const NEAR_LEAST = 0.4;
 const NEAR_MOST = 2.5;
 
-export function likelyMends(
-  found: Gathered,
-  numbers: readonly number[],
-  { books, past }: Omit<Desk, "confirmed">,
-): Likely[] {
+export function likelyMends(found: Gathered, numbers: readonly number[], { books, past }: Looking): Likely[] {
   if (!past) return [];
   const { tells } = found;
   const facts = newestOf(books.facts, (fact) => fact.author === past.person && past.isToday(fact));

@@ -5,17 +5,13 @@ import type { Gathered } from "../../notes/second-look/gathered.ts";
 import { A_PERIOD, CAME_TO_US, OF_THEM } from "../../notes/words/telling.ts";
 import { saysAny } from "../../notes/words/words.ts";
 import { owingPieces, salesOwing } from "../deals/owing.ts";
-import type { Desk } from "../decision.ts";
+import type { Looking } from "../decision.ts";
 import { byNumbers } from "../pieces/mentioned.ts";
 import { type Likely, likely } from "./of-pieces.ts";
 
 /* What may be told of things that are not on the books yet, and of no piece at all. */
 
-export function likelyNew(
-  found: Gathered,
-  numbers: readonly number[],
-  { books }: Omit<Desk, "confirmed">,
-): Likely[] {
+export function likelyNew(found: Gathered, numbers: readonly number[], { books }: Looking): Likely[] {
   const { tells, text, line, date, method, mentions, amounts, miles, supply, labor, by, source } = found;
   const goal = goalOf(found);
   if (goal) return [goal];

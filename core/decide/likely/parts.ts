@@ -3,7 +3,7 @@ import type { Reading } from "../../notes/reading.ts";
 import { gathered } from "../../notes/second-look/gathered.ts";
 import { bears } from "../../notes/verbs.ts";
 import { BEFORE_THING, BETWEEN_TOLD } from "../../notes/words/telling.ts";
-import type { Desk } from "../decision.ts";
+import type { Looking } from "../decision.ts";
 import { byNumbers, mentionsOf } from "../pieces/mentioned.ts";
 import { talkedOf } from "../talk/talk.ts";
 import { type Deciding, type Standing, standingOf } from "../unclear/whole.ts";
@@ -20,7 +20,7 @@ const WEIGHT = 6;
 export function inParts(
   text: string,
   line: number,
-  desk: Omit<Desk, "confirmed">,
+  desk: Looking,
   deciding: Deciding,
 ): (Standing & Likely)[] {
   const parts = text.split(BETWEEN_TOLD).filter((part) => part.trim() !== "");
@@ -73,12 +73,7 @@ const OF_DEALS = [
 ] as const;
 
 /** "7 for a new foot", "felt for the inside 8": behind what was told of a piece, things that nobody listed and their cost. */
-function costOf(
-  part: string,
-  line: number,
-  desk: Omit<Desk, "confirmed">,
-  deciding: Deciding,
-): Standing | undefined {
+function costOf(part: string, line: number, desk: Looking, deciding: Deciding): Standing | undefined {
   const { amounts, tokens, tells, mentions, minutes, miles } = gathered(part, line, desk.today);
   const [amount, ...others] = amounts;
   const words = tokens.filter(({ kind, roles }) => kind === "word" && !roles.filler && !roles.person);
@@ -105,18 +100,13 @@ function thingIn(text: string): string {
   return BEFORE_THING.has(first) ? others.join(" ") : text;
 }
 
-function holdsNumber(part: string, { today }: Omit<Desk, "confirmed">): boolean {
+function holdsNumber(part: string, { today }: Looking): boolean {
   const { amounts, minutes, miles } = gathered(part, 0, today);
   return amounts.length + minutes.length + miles.length > 0;
 }
 
 /** The one whole note that a part is, with nothing to ask, or the likeliest that it may be. */
-function tellsOne(
-  part: string,
-  line: number,
-  desk: Omit<Desk, "confirmed">,
-  deciding: Deciding,
-): Standing | undefined {
+function tellsOne(part: string, line: number, desk: Looking, deciding: Deciding): Standing | undefined {
   const [note, ...others] = readPart(part, desk.today);
   const isNote = note !== undefined && others.length === 0 && note.kind !== "unclear" && !isAside(note);
   const plain = isNote ? standingOf([talkedOf(note, desk, deciding)], desk, deciding) : [];

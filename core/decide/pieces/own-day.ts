@@ -1,7 +1,7 @@
 import { booksThrough } from "../../books/change.ts";
 import type { Day } from "../../calendar.ts";
 import type { Reading } from "../../notes/reading.ts";
-import type { Desk } from "../decision.ts";
+import type { Looking } from "../decision.ts";
 import { ever } from "./fits.ts";
 import { matchMention } from "./match.ts";
 import { mentionsOf } from "./mentioned.ts";
@@ -12,7 +12,7 @@ import { mentionsOf } from "./mentioned.ts";
  * means a piece that was there then, not one bought since. Whether the later facts stay possible is for the
  * fold to say.
  */
-export function deskOfItsDay<D extends Omit<Desk, "confirmed">>(reading: Reading, desk: D): D {
+export function deskOfItsDay<D extends Looking>(reading: Reading, desk: D): D {
   const day: Day = ("date" in reading ? reading.date : undefined) ?? desk.today;
   const last = desk.books.facts.at(-1);
   if (!last || last.day <= day) return desk;

@@ -3,7 +3,7 @@ import { isOfWhat } from "../../mending/meant.ts";
 import type { Reading } from "../../notes/reading.ts";
 import { ALSO_SAID, MORE_OF_IT, SAME_ONE, SAME_WHO, SHE } from "../../notes/words/again.ts";
 import { saysAny } from "../../notes/words/words.ts";
-import type { Desk } from "../decision.ts";
+import type { Looking } from "../decision.ts";
 import { here } from "../pieces/fits.ts";
 import { foundBy } from "../pieces/match.ts";
 import { byNumbers, mentionsOf } from "../pieces/mentioned.ts";
@@ -15,7 +15,7 @@ const DAYS_MAX = 14;
  * What a note leaves out and the notes before it say: whom "and she took the mirror, 35" is about, and what "more hinges, 6"
  * are for. The same reading where they say nothing of it.
  */
-export function asBefore(reading: Reading, desk: Omit<Desk, "confirmed">): Reading {
+export function asBefore(reading: Reading, desk: Looking): Reading {
   const buyer = sameBuyer(reading, desk);
   if (buyer !== undefined) return { ...reading, buyer: buyer ?? undefined } as Reading;
   const pieces = sameUse(reading, desk);
@@ -26,7 +26,7 @@ export function asBefore(reading: Reading, desk: Omit<Desk, "confirmed">): Readi
  * "she wants the mirror too", "and she took the mirror": who was told of last, where nobody holds the piece; of "the same guy",
  * null where nobody was named.
  */
-function sameBuyer(reading: Reading, { past, books }: Omit<Desk, "confirmed">): string | null | undefined {
+function sameBuyer(reading: Reading, { past, books }: Looking): string | null | undefined {
   if (!past || !(reading.kind === "hold" || reading.kind === "sell")) return;
   const isSame = SAME_ONE.test(reading.text);
   const isNamed = reading.buyer !== undefined && !(isSame && SAME_WHO.has(reading.buyer.split(" ").at(-1)!));
@@ -40,7 +40,7 @@ function sameBuyer(reading: Reading, { past, books }: Omit<Desk, "confirmed">): 
 }
 
 /** "more hinges, 6", "new knobs, these fit": for the piece that such were for before, and that is still here. */
-function sameUse(reading: Reading, { past, books, today }: Omit<Desk, "confirmed">): number[] | undefined {
+function sameUse(reading: Reading, { past, books, today }: Looking): number[] | undefined {
   if (!past || reading.kind !== "spend" || reading.pieces || reading.follows || !reading.what) return;
   if (!saysAny(reading.text, MORE_OF_IT)) return;
   const what = reading.what

@@ -3,7 +3,7 @@ import type { Mention, Reading } from "../../notes/reading.ts";
 import { couldOf, isFor, isWholeNote } from "../../notes/unclear.ts";
 import { FROM_SOMEBODY, OUTING, SELLS_USED, STAYS_THERE } from "../../notes/words/places.ts";
 import { TRAITS } from "../../notes/words/traits.ts";
-import type { Desk } from "../decision.ts";
+import type { Looking } from "../decision.ts";
 import { here } from "../pieces/fits.ts";
 import { matchMention } from "../pieces/match.ts";
 import { mentionsOf } from "../pieces/mentioned.ts";
@@ -16,7 +16,7 @@ import { mentionsOf } from "../pieces/mentioned.ts";
 export function boughtThere(
   text: string,
   readings: readonly Reading[],
-  { books, today }: Omit<Desk, "confirmed">,
+  { books, today }: Looking,
 ): readonly Reading[] | null {
   if (!readings.some(isFromThere) || STAYS_THERE.test(text)) return null;
   const isNew = (mention: Mention): boolean =>

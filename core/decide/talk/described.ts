@@ -6,7 +6,7 @@ import type { Reading } from "../../notes/reading.ts";
 import { isWholeNote } from "../../notes/unclear.ts";
 import { BEFORE_DESCRIBED } from "../../notes/words/pieces.ts";
 import { SAME_THINGS } from "../../notes/words/same.ts";
-import { cannotBe, type Decision, type Desk } from "../decision.ts";
+import { cannotBe, type Decision, type Looking } from "../decision.ts";
 import { nameWith } from "../pieces/mention-words.ts";
 import { hereOf } from "./unnamed.ts";
 
@@ -16,7 +16,7 @@ import { hereOf } from "./unnamed.ts";
  */
 
 interface Deciding {
-  decide(reading: Reading, desk: Omit<Desk, "confirmed">): Decision;
+  decide(reading: Reading, desk: Looking): Decision;
 }
 
 const TEXT_MAX = 120;
@@ -25,7 +25,7 @@ const TEXT_MAX = 120;
 export function ofDescribed(
   text: string,
   readings: readonly Reading[],
-  desk: Omit<Desk, "confirmed">,
+  desk: Looking,
   { decide }: Deciding,
 ): readonly Reading[] | null {
   if (text.length > TEXT_MAX || text.includes("?") || !readings.some(isOpen)) return null;

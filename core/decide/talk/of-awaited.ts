@@ -1,12 +1,12 @@
 import type { Reading } from "../../notes/reading.ts";
 import { SEVERAL_SAID } from "../../notes/words/pieces.ts";
-import type { Desk } from "../decision.ts";
+import type { Looking } from "../decision.ts";
 import { pricedFor } from "../pieces/each.ts";
 import { mentionsOf } from "../pieces/mentioned.ts";
 import { hereOf } from "./unnamed.ts";
 
 /** "sanded it 40 min" of what was spoken of last and is not on the books: the reading of that; null where it means none of it. */
-export function ofAwaited(reading: Reading, { talk, books }: Omit<Desk, "confirmed">): Reading | null {
+export function ofAwaited(reading: Reading, { talk, books }: Looking): Reading | null {
   const [first, ...others] = talk?.replied ? [] : (talk?.awaited ?? []);
   const said = mentionsOf(reading);
   const isOther = said.some(({ it, half, other, place }) => !it || half || other || place !== undefined);

@@ -1,6 +1,6 @@
 import type { Mention, Reading } from "../../notes/reading.ts";
 import { PIECE_PARTS } from "../../notes/words/parts.ts";
-import type { Desk } from "../decision.ts";
+import type { Looking } from "../decision.ts";
 import { ever, here } from "../pieces/fits.ts";
 import { matchMention } from "../pieces/match.ts";
 import { byNumbers, mentionsOf } from "../pieces/mentioned.ts";
@@ -8,7 +8,7 @@ import { byNumbers, mentionsOf } from "../pieces/mentioned.ts";
 /* Parts that are named with a piece, or in the place of one: whose they are, the books know. */
 
 /** "fabric 36 for the seats": those of what was spoken of last, where the books have no seats; null else. */
-export function withoutPart(reading: Reading, { books, talk }: Omit<Desk, "confirmed">): Reading | null {
+export function withoutPart(reading: Reading, { books, talk }: Looking): Reading | null {
   const spoken = talk?.replied ?? talk?.latest ?? [];
   const [mention, ...more] = mentionsOf(reading);
   if (reading.kind !== "spend" || reading.category !== "materials" || spoken.length === 0) return null;
@@ -23,7 +23,7 @@ export function withoutPart(reading: Reading, { books, talk }: Omit<Desk, "confi
 export function withItsPart(
   could: readonly Reading[],
   left: readonly string[],
-  { books, talk }: Omit<Desk, "confirmed">,
+  { books, talk }: Looking,
 ): readonly Reading[] {
   const [first] = could;
   const spoken = talk?.replied ?? talk?.latest ?? [];
@@ -33,7 +33,7 @@ export function withItsPart(
 }
 
 /** "fabric for the chair seats 36" of four chairs bought together: the seats are those of all of them; null else. */
-export function withAllItsParts(reading: Reading, { books }: Omit<Desk, "confirmed">): Reading | null {
+export function withAllItsParts(reading: Reading, { books }: Looking): Reading | null {
   const [mention, ...more] = mentionsOf(reading);
   if ((reading.kind !== "spend" && reading.kind !== "work") || more.length > 0) return null;
   if (mention?.name === undefined || mention.number !== undefined || mention.count !== 1) return null;

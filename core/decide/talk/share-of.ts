@@ -1,7 +1,7 @@
 import type { Fact } from "../../books/facts.ts";
 import { amountText } from "../../money.ts";
 import { SHARE_OF_THAT, SHARES } from "../../notes/words/money.ts";
-import type { Desk } from "../decision.ts";
+import type { Looking } from "../decision.ts";
 
 /** What came in, of which a part may go on. */
 const CAME_IN: ReadonlySet<Fact["kind"]> = new Set(["income", "sell", "collect"]);
@@ -10,7 +10,7 @@ const CAME_IN: ReadonlySet<Fact["kind"]> = new Set(["income", "sell", "collect"]
  * "sent half of that to school" behind what came in: the message with the sum that this comes to; null where nothing came in
  * last, or no whole sum comes of it.
  */
-export function shareSaid(text: string, { past }: Omit<Desk, "confirmed">): string | null {
+export function shareSaid(text: string, { past }: Looking): string | null {
   const share = SHARE_OF_THAT.exec(text);
   // "and the other half to school" behind the first half.
   const fact = share?.[2] ? past?.newest(cameIn) : share ? past?.before() : undefined;

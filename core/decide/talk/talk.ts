@@ -8,7 +8,7 @@ import { ALSO_SAID } from "../../notes/words/again.ts";
 import { PIECE_PARTS } from "../../notes/words/parts.ts";
 import { SEVERAL_SAID } from "../../notes/words/pieces.ts";
 import { saysAny } from "../../notes/words/words.ts";
-import type { Ask, Choice, Decision, Desk } from "../decision.ts";
+import type { Ask, Choice, Decision, Looking } from "../decision.ts";
 import { cannotBe } from "../decision.ts";
 import { namesOf } from "../echo.ts";
 import { pricedFor } from "../pieces/each.ts";
@@ -36,11 +36,11 @@ import {
  */
 
 interface Deciding {
-  decide(reading: Reading, desk: Omit<Desk, "confirmed">): Decision;
+  decide(reading: Reading, desk: Looking): Decision;
 }
 
 /** The reading with the pieces that the talk gives it; the same reading where it gives none. */
-export function talkedOf(said: Reading, desk: Omit<Desk, "confirmed">, deciding: Deciding): Reading {
+export function talkedOf(said: Reading, desk: Looking, deciding: Deciding): Reading {
   const reading = paidAndOwed(said, desk);
   const awaited = ofAwaited(reading, desk);
   if (awaited) return awaited;
@@ -80,7 +80,7 @@ const saysSeveral = (reading: Reading): boolean =>
     SEVERAL_SAID.test(reading.text));
 
 /** "posted them together, 480 for the lot", "both are up as a set": of all that the notes before told alike; null where one did. */
-function toldAlike(reading: Reading, { talk }: Omit<Desk, "confirmed">): number[] | null {
+function toldAlike(reading: Reading, { talk }: Looking): number[] | null {
   const run = !talk?.replied && areAllOfIt(reading) ? talk?.run : undefined;
   const count = mentionsOf(reading)[0]?.count;
   const isPair = run !== undefined && (run.flat().length === 2 || !/\bpair\b/i.test(reading.text));
@@ -108,7 +108,7 @@ export function isGuessedCost(said: Reading, given: Reading): boolean {
 }
 
 /** "4 of them", "both", "the other one": settled by the pieces spoken of; null where nothing is, or where they do not say. */
-function pointedOut(reading: Reading, desk: Omit<Desk, "confirmed">): Reading | null {
+function pointedOut(reading: Reading, desk: Looking): Reading | null {
   const said = mentionsOf(reading);
   if (!said.some(isPointed) || toldAlike(reading, desk)) return null;
   const pieces = said.map((mention) => (isPointed(mention) ? settledBy(mention, reading, desk) : [mention]));
@@ -144,11 +144,7 @@ const isPointed = ({
   alike === true ||
   (it === true && (count !== undefined || half === true || plural === true));
 
-function settledBy(
-  mention: Mention,
-  reading: Reading,
-  { talk, books, today }: Omit<Desk, "confirmed">,
-): Mention[] | null {
+function settledBy(mention: Mention, reading: Reading, { talk, books, today }: Looking): Mention[] | null {
   // "the other two are done" the day after one of three was given away.
   const last =
     mention.other || mention.place
@@ -270,10 +266,7 @@ function ofSameKind(spoken: readonly number[], count: number, books: Books): Men
   return [{ name, count, ...(traits.length > 0 ? { traits: [...traits] } : {}) }];
 }
 
-function piecesMeant(
-  reading: Reading,
-  { talk, today, books }: Omit<Desk, "confirmed">,
-): readonly number[] | undefined {
+function piecesMeant(reading: Reading, { talk, today, books }: Looking): readonly number[] | undefined {
   if (!talk) return undefined;
   const isMissing = reading.missing?.includes("pieces") === true;
   const isOpen = bears(reading.kind, "piece or none") && !("pieces" in reading && reading.pieces);
@@ -357,12 +350,7 @@ function isInHand(numbers: readonly number[], { what }: ReadingOf<"work">, books
 }
 
 /** The question for the piece, with the one spoken of last on a button where the note may be about it. */
-export function withSpokenOf(
-  ask: Ask,
-  reading: Reading,
-  desk: Omit<Desk, "confirmed">,
-  deciding: Deciding,
-): Ask {
+export function withSpokenOf(ask: Ask, reading: Reading, desk: Looking, deciding: Deciding): Ask {
   const latest = desk.talk?.latest ?? [];
   const isUnknown = latest.length === 0 && reading.kind !== "sell" && !reading.follows;
   if (ask.wants !== "pieces" || reading.kind === "buy" || isUnknown) return ask;

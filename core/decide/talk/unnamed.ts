@@ -13,7 +13,7 @@ import { saysAny, wordsIn } from "../../notes/words/words.ts";
 import type { Verb } from "../../verbs/verb.ts";
 import { isNearAsking, NEAR_LEAST } from "../deals/near-asking.ts";
 import { offerFor } from "../deals/offered.ts";
-import type { Ask, Choice, Desk } from "../decision.ts";
+import type { Ask, Choice, Looking } from "../decision.ts";
 import { listed, paidFor } from "../pieces/fits.ts";
 import { foundBy, matchMention } from "../pieces/match.ts";
 import { byNumbers, mentionsOf } from "../pieces/mentioned.ts";
@@ -27,7 +27,7 @@ type Sale = ReadingFields["sell"];
 type Pieces = readonly Readonly<Piece>[];
 
 /** "sold 165 card": the only piece that is listed, where it was spoken of last or nothing else is here; null else. */
-export function soldUnnamed(reading: Reading, desk: Omit<Desk, "confirmed">): Reading | null {
+export function soldUnnamed(reading: Reading, desk: Looking): Reading | null {
   if (reading.kind !== "sell" || !reading.missing?.includes("pieces") || reading.follows) return null;
   if (desk.talk?.replied) return null;
   const pieces =
@@ -48,7 +48,7 @@ function ofItsBuyer(buyer: string | undefined, books: Books): number[] | null {
 }
 
 /** "sold it at asking", "full price, cash": what the pieces are listed at. */
-export function soldAtAsking(reading: Reading, desk: Omit<Desk, "confirmed">): Reading | null {
+export function soldAtAsking(reading: Reading, desk: Looking): Reading | null {
   if (reading.kind !== "sell" || !reading.missing?.includes("price") || !reading.atAsking) return null;
   const asked = askingPriceOf(reading, desk, listPriceOf);
   if (!asked) return null;
@@ -67,7 +67,7 @@ function besideAsking(asked: Cents, { is, cents, percent }: NonNullable<Sale["be
 }
 
 /** "paid 90, still owes 20" of what is listed at 110: what was paid is no price. */
-export function paidAndOwed(reading: Reading, desk: Omit<Desk, "confirmed">): Reading {
+export function paidAndOwed(reading: Reading, desk: Looking): Reading {
   if (reading.kind !== "sell" || !reading.owed || !CAME_OF_IT.test(reading.text)) return reading;
   const asked = askingPriceOf(reading, desk, listPriceOf);
   const isBoth = asked !== null && asked.price === (reading.price ?? 0) + reading.owed;
@@ -77,7 +77,7 @@ export function paidAndOwed(reading: Reading, desk: Omit<Desk, "confirmed">): Re
 /** What the pieces of a sale are to bring together, named or spoken of; null where they are not, or are not sure. */
 function askingPriceOf(
   reading: Reading,
-  { books, talk }: Omit<Desk, "confirmed">,
+  { books, talk }: Looking,
   priceOf: (pieces: Pieces) => Cents | null,
 ): { price: Cents; numbers: number[]; isAgreed: boolean } | null {
   const mentions = mentionsOf(reading).filter(({ it }) => !it);
@@ -90,7 +90,7 @@ function askingPriceOf(
 }
 
 /** Sold pieces that a refund names, or that were spoken of last; none where that is not sure. */
-function refundedPieces(reading: Reading, { books, talk }: Omit<Desk, "confirmed">): Readonly<Piece>[] {
+function refundedPieces(reading: Reading, { books, talk }: Looking): Readonly<Piece>[] {
   const [mention, ...more] = mentionsOf(reading).filter(({ it }) => !it);
   const match = mention && matchMention(mention, books, paidFor, new Set());
   const spoken = talk?.replied ?? talk?.latest ?? [];
@@ -103,7 +103,7 @@ const broughtInBy = (pieces: Pieces): Cents =>
   pieces.reduce((sum, piece) => sum + proceedsOf(piece) - piece.owed, 0);
 
 /** "took it back and gave a full refund": all that it brought in. */
-export function refundedInFull(reading: Reading, desk: Omit<Desk, "confirmed">): Reading | null {
+export function refundedInFull(reading: Reading, desk: Looking): Reading | null {
   if (reading.kind !== "refund" || !reading.missing?.includes("amount") || !reading.inFull) return null;
   const pieces = refundedPieces(reading, desk);
   if (pieces.length === 0) return null;
@@ -112,7 +112,7 @@ export function refundedInFull(reading: Reading, desk: Omit<Desk, "confirmed">):
 }
 
 /** The question for what was given back, with all that it brought in on a button. */
-export function withAllOfIt(ask: Ask, reading: Reading, desk: Omit<Desk, "confirmed">): Ask {
+export function withAllOfIt(ask: Ask, reading: Reading, desk: Looking): Ask {
   const pieces = ask.wants === "amount" && reading.kind === "refund" ? refundedPieces(reading, desk) : [];
   if (pieces.length === 0) return ask;
   const amount = broughtInBy(pieces);
@@ -149,7 +149,7 @@ const AS_BEFORE: readonly string[] = [
  * The question for a sale's price, with what was offered or agreed on for its pieces, or what they are listed at, on a button;
  * for that of a listing, with what they were listed at: "put the dresser back up".
  */
-export function withAskingPrice(ask: Ask, reading: Reading, desk: Omit<Desk, "confirmed">): Ask {
+export function withAskingPrice(ask: Ask, reading: Reading, desk: Looking): Ask {
   const isSale = reading.kind === "sell";
   if (ask.wants !== "price" || !(isSale || reading.kind === "list")) return ask;
   const asked = askingPriceOf(
@@ -201,7 +201,7 @@ export function groupOfOne(spoken: readonly number[], books: Books): Pieces {
 
 const isAlike = (a: Readonly<Piece>, b: Readonly<Piece>): boolean => a.lot === b.lot && a.name === b.name;
 
-function onlyListed(price: Cents | undefined, { books, talk }: Omit<Desk, "confirmed">): number[] | null {
+function onlyListed(price: Cents | undefined, { books, talk }: Looking): number[] | null {
   const all = hereOf(books);
   const [pieces, ...others] = groupsOf(all.filter(({ listed }) => listed !== null));
   if (!pieces || others.length > 0 || price === undefined) return null;
@@ -251,7 +251,7 @@ export function theOther(mention: Mention, spoken: readonly number[], books: Boo
 }
 
 /** "swapped it for a dresser": what was spoken of is given. */
-export function tradedIt(reading: Reading, { books, talk }: Omit<Desk, "confirmed">): Reading | null {
+export function tradedIt(reading: Reading, { books, talk }: Looking): Reading | null {
   if (reading.kind !== "trade" || !reading.gave?.some(({ it }) => it)) return null;
   const spoken = talk?.replied ?? talk?.latest ?? [];
   const isHere = spoken.length > 0 && spoken.every((number) => books.pieces.get(number)?.gone === null);
@@ -264,7 +264,7 @@ export function tradedIt(reading: Reading, { books, talk }: Omit<Desk, "confirme
  */
 export function nextOfTwo(
   reading: Reading,
-  { books, talk }: Omit<Desk, "confirmed">,
+  { books, talk }: Looking,
   verb: Verb | undefined,
 ): Reading | null {
   const [mention, ...more] = mentionsOf(reading);
@@ -281,7 +281,7 @@ export function nextOfTwo(
 /** "listed 110" behind what was just finished, "took 10 off" behind a listing: what stands just before it, spoken of last. */
 export function nextSpokenOf(
   reading: Reading,
-  { books, talk }: Omit<Desk, "confirmed">,
+  { books, talk }: Looking,
   verb: Verb | undefined,
 ): Reading | null {
   const { missing, follows } = reading;

@@ -1,6 +1,6 @@
 import type { Reading, ReadingOf } from "../../notes/reading.ts";
 import { whyOf } from "../../notes/unclear.ts";
-import type { Desk } from "../decision.ts";
+import type { Looking } from "../decision.ts";
 import { recordedPieces } from "../decision.ts";
 import { talkedOf } from "../talk/talk.ts";
 import type { Deciding } from "./whole.ts";
@@ -14,7 +14,7 @@ const DEPOSIT_MAX = 0.5;
 const CUT_MAX = 0.6;
 
 /** The pieces that a reading would be recorded of, what they are listed at, and its amount; null where it would not be recorded. */
-function recordedOf(reading: Reading, desk: Omit<Desk, "confirmed">, { decide }: Deciding) {
+function recordedOf(reading: Reading, desk: Looking, { decide }: Deciding) {
   const decision = decide(reading, desk);
   if (decision.kind !== "record") return null;
   const pieces = recordedPieces(decision).map((number) => desk.books.pieces.get(number));
@@ -23,7 +23,7 @@ function recordedOf(reading: Reading, desk: Omit<Desk, "confirmed">, { decide }:
 }
 
 /** "nell left 50 on the dresser", which is listed at far more: a deposit. */
-export function isDeposit(reading: Reading, desk: Omit<Desk, "confirmed">, deciding: Deciding): boolean {
+export function isDeposit(reading: Reading, desk: Looking, deciding: Deciding): boolean {
   if (reading.kind !== "hold" || !reading.deposit) return false;
   const of = recordedOf(reading, desk, deciding);
   if (!of || reading.deposit > of.asked * DEPOSIT_MAX) return false;
@@ -34,7 +34,7 @@ export function isDeposit(reading: Reading, desk: Omit<Desk, "confirmed">, decid
 const CUT_ONLY = 0.1;
 
 /** "price drop on the hutch 199" of one at 220: what it costs now, and no 199 off it; "desk down 10 too" of one at 140: so much off. */
-export function isNewPrice(reading: Reading, desk: Omit<Desk, "confirmed">, deciding: Deciding): boolean {
+export function isNewPrice(reading: Reading, desk: Looking, deciding: Deciding): boolean {
   if (reading.kind !== "reprice") return false;
   const of = recordedOf(reading, desk, deciding);
   if (reading.cut !== undefined) return of !== null && reading.cut <= of.asked * CUT_ONLY;
@@ -45,7 +45,7 @@ export function isNewPrice(reading: Reading, desk: Omit<Desk, "confirmed">, deci
 export function isNewWork(
   { why }: ReadingOf<"unclear">,
   first: Reading,
-  desk: Omit<Desk, "confirmed">,
+  desk: Looking,
   deciding: Deciding,
 ): boolean {
   if (why !== whyOf({ kind: "so far" })) return true;
@@ -55,7 +55,7 @@ export function isNewWork(
 /** "2 hrs altogether" of what an hour was noted on: an hour more, or two. */
 export function withNewPart(
   could: readonly Reading[],
-  desk: Omit<Desk, "confirmed">,
+  desk: Looking,
   deciding: Deciding,
 ): readonly Reading[] {
   return could.flatMap((reading) => {

@@ -13,7 +13,7 @@ import { SAME } from "../../notes/words/again.ts";
 import { TELLS_ONE_MORE } from "../../notes/words/pieces.ts";
 import { saysAny } from "../../notes/words/words.ts";
 import type { GoesOn } from "../../verbs/verb.ts";
-import { cannotBe, type Desk } from "../decision.ts";
+import { cannotBe, type Desk, type Looking } from "../decision.ts";
 import { here } from "../pieces/fits.ts";
 import { foundBy, matchMention } from "../pieces/match.ts";
 import { nameWith } from "../pieces/mention-words.ts";
@@ -28,7 +28,7 @@ import { type Deciding, standingOf } from "./whole.ts";
  */
 
 /** The reading that a message is by what stood before it; null where nothing there fits. */
-export function goneOn(reading: Reading, desk: Omit<Desk, "confirmed">, deciding: Deciding): Reading | null {
+export function goneOn(reading: Reading, desk: Looking, deciding: Deciding): Reading | null {
   const { back, text, line } = reading;
   if (!back) return null;
   if ("mend" in back) return mendOfNewest(back.mend, desk);
@@ -70,11 +70,7 @@ function atOwnPrice(reading: Reading, books: Books): Reading | null {
 }
 
 /** "short one same but 60" behind a bookcase that was finished and listed: this one is finished as well. */
-export function withFinish(
-  { back, text, line }: Reading,
-  on: Reading,
-  { past, books }: Omit<Desk, "confirmed">,
-): Reading[] {
+export function withFinish({ back, text, line }: Reading, on: Reading, { past, books }: Looking): Reading[] {
   const isSame =
     saysAny(text, SAME) &&
     back !== undefined &&
@@ -93,7 +89,7 @@ export function withFinish(
 /** "posted them, 220 and 60": one note of each piece that was spoken of, in their order; null where these are not as many. */
 export function pricedInOrder(
   { back }: Reading,
-  desk: Omit<Desk, "confirmed">,
+  desk: Looking,
   { decide, verbOf }: Deciding,
 ): Reading[] | null {
   if (!back || !("prices" in back)) return null;
@@ -116,7 +112,7 @@ export function pricedInOrder(
 }
 
 /** "and a mirror for 10" behind a purchase, "and the other one 140" behind a listing: where it can be one more of these. */
-function isNext(once: Reading, desk: Omit<Desk, "confirmed">, deciding: Deciding): boolean {
+function isNext(once: Reading, desk: Looking, deciding: Deciding): boolean {
   const isOurs = mentionsOf(once).some(
     (mention) => mention.other || matchMention(mention, desk.books, here, new Set()).kind !== "none",
   );
@@ -145,7 +141,7 @@ function meantAgain({ how, kinds, what, to }: Again, { past }: Pick<Desk, "past"
 function ofSpoken(
   reading: Reading,
   { could, isEither }: Extract<Back, { isEither: boolean }>,
-  desk: Omit<Desk, "confirmed">,
+  desk: Looking,
   deciding: Deciding,
 ): Reading | null {
   const isOfEach = could.some(({ each }) => each);

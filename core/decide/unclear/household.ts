@@ -3,7 +3,7 @@ import { show } from "../../money.ts";
 import type { Mention, Reading } from "../../notes/reading.ts";
 import { couldOf, tellsNoFact } from "../../notes/unclear.ts";
 import { THE_SAME } from "../../notes/words/links.ts";
-import type { Ask, Desk, Matter } from "../decision.ts";
+import type { Ask, Desk, Looking, Matter } from "../decision.ts";
 import { here } from "../pieces/fits.ts";
 import { matchMention } from "../pieces/match.ts";
 import { mentionLabel } from "../pieces/mention-words.ts";
@@ -11,7 +11,7 @@ import { mentionsOf } from "../pieces/mentioned.ts";
 import { NONE_OF_THESE } from "./whole.ts";
 
 /** What somebody of the household did that may have been for the shop, or with it; null where nothing has to be asked. */
-export function householdQuestion(matter: Matter, desk: Omit<Desk, "confirmed">): Ask | null {
+export function householdQuestion(matter: Matter, desk: Looking): Ask | null {
   const { reading, confirmed } = matter;
   const { by } = reading;
   if (by === undefined || confirmed.includes("for us")) return null;
@@ -22,7 +22,7 @@ export function householdQuestion(matter: Matter, desk: Omit<Desk, "confirmed">)
 type Buy = Extract<Reading, { kind: "buy" }>;
 
 /** "mom bought the desk 120" while a desk of ours could be sold. */
-function boughtOrSold(reading: Buy, by: string, { books, today }: Omit<Desk, "confirmed">): Ask | null {
+function boughtOrSold(reading: Buy, by: string, { books, today }: Looking): Ask | null {
   const mentions = reading.pieces ?? [];
   const numbers = mentions.flatMap((mention) => piecesOfOurs(mention, books));
   if (numbers.length === 0 || mentions.length === 0) return null;
@@ -71,7 +71,7 @@ function whoseMoney(reading: Extract<Reading, { kind: "pay" }>, by: string): Ask
  * "he listed it too, 55" behind what dad did: whatever it may be, he did it. Null where nobody of the household did the
  * note before, where it is anybody ("someone asked …"), or where nothing has happened yet.
  */
-export function byTheSame(reading: Reading, { books, past }: Omit<Desk, "confirmed">): Reading | null {
+export function byTheSame(reading: Reading, { books, past }: Looking): Reading | null {
   const fact = past?.before();
   const [first] = couldOf(reading);
   const isThem = THE_SAME.has(reading.text.toLowerCase().split(" ", 1)[0]!);

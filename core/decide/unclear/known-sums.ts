@@ -5,7 +5,7 @@ import { pieceCount } from "../../notes/slots/money.ts";
 import { anyOf, couldOf, eitherOf, isFor, isRefused, isWholeNote } from "../../notes/unclear.ts";
 import { GIVES_CHANGE, type Known, MET_AT_LAST, OF_THE_SUM, OWES } from "../../notes/words/known-sums.ts";
 import { owingPieces, salesOwing } from "../deals/owing.ts";
-import type { Desk } from "../decision.ts";
+import type { Looking } from "../decision.ts";
 import { here } from "../pieces/fits.ts";
 import { foundBy } from "../pieces/match.ts";
 import { mentionsOf } from "../pieces/mentioned.ts";
@@ -25,7 +25,7 @@ import { type Case, type Figures, figuresOf, piecesOf, type Reader, type Telling
 export function besideKnownSums(
   text: string,
   readings: readonly Reading[],
-  desk: Omit<Desk, "confirmed">,
+  desk: Looking,
   reader: Reader,
 ): readonly Reading[] | null {
   // Nearly every message is read as it stands, and is spared the rest.
@@ -97,7 +97,7 @@ const isFigure = ({ cents, known }: SumSaid, figures: Figures): boolean =>
   [...known].some((each) => figures[each]?.includes(cents) === true);
 
 /** What the books have of each piece that is here. */
-const knownHere = (desk: Omit<Desk, "confirmed">): Figures[] =>
+const knownHere = (desk: Looking): Figures[] =>
   [...desk.books.pieces.values()]
     .filter(({ gone }) => gone === null || desk.past !== undefined)
     .map((piece) => figuresOf([piece], desk));

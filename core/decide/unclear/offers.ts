@@ -31,8 +31,8 @@ import { sumsSaid } from "../deals/sums-said.ts";
 import {
   type Ask,
   type Choice,
-  type Desk,
   type Effect,
+  type Looking,
   readingsOn,
   recordedPieces,
   type Said,
@@ -58,7 +58,7 @@ const PRICES_MAX = 2;
 export function askOfOffer(
   reading: Reading,
   standing: readonly Standing[],
-  desk: Omit<Desk, "confirmed">,
+  desk: Looking,
   deciding: Deciding,
 ): Ask | null {
   if (!tellsOffer(reading) || isDeclined(reading)) return null;
@@ -109,7 +109,7 @@ export function askOfOffer(
 /** The reading of a message that tells of an offer for pieces that are listed; undefined: none does. */
 export function offerIn(
   readings: readonly Reading[],
-  desk: Omit<Desk, "confirmed">,
+  desk: Looking,
   deciding: Deciding,
 ): Reading | undefined {
   return readings.find(
@@ -267,7 +267,7 @@ const saysNothing = (reading: Reading): boolean => reading.kind === "unclear" &&
 
 /** What pieces that are here are listed at together, in cents; null where they are not listed, or there is none. */
 /** What was spoken of last, where that is for sale; else what the offer before was made for: "i countered with 180". */
-function spokenFor({ talk, books }: Omit<Desk, "confirmed">): readonly number[] {
+function spokenFor({ talk, books }: Looking): readonly number[] {
   const spoken = talk?.replied ?? talk?.latest ?? [];
   return askingFor(spoken, books) === null ? (talk?.offers?.[0]?.pieces ?? spoken) : spoken;
 }

@@ -20,7 +20,7 @@ import { ONE_MORE_SAID, POINTS_OUT, WITH_PARTS } from "../../notes/words/pieces.
 import { FETCHED } from "../../notes/words/verbs.ts";
 import { saysAny, wordsIn } from "../../notes/words/words.ts";
 import { type Fetched, fetchedOf } from "../deals/fetched.ts";
-import type { Desk } from "../decision.ts";
+import type { Looking } from "../decision.ts";
 import { UNNAMED_LOAN } from "../names/loans.ts";
 import { held, here } from "../pieces/fits.ts";
 import { foundBy, matchMention } from "../pieces/match.ts";
@@ -36,7 +36,7 @@ const WHYS: Readonly<Partial<Record<Reading["kind"], "newOrOld" | "loanOrCost">>
 };
 
 /** The note with the other thing that the books make of it; null where they make nothing else of it. */
-export function orBefore(reading: Reading, desk: Omit<Desk, "confirmed">): Reading | null {
+export function orBefore(reading: Reading, desk: Looking): Reading | null {
   if (reading.asNew) return null;
   const told = feeOfSale(reading, desk) ?? toldBefore(reading, desk);
   if (told) return told;
@@ -61,7 +61,7 @@ export function orBefore(reading: Reading, desk: Omit<Desk, "confirmed">): Readi
 const FEE_MOST = 0.3;
 
 /** "fee 4.35", "card, fee 4.35" right behind a sale without a fee: what that cost. */
-function feeOfSale(reading: Reading, { past }: Omit<Desk, "confirmed">): Reading | null {
+function feeOfSale(reading: Reading, { past }: Looking): Reading | null {
   if (reading.kind !== "spend" || reading.category !== "fees" || reading.pieces || reading.date) return null;
   const { what = "", amount: fee = 0, method, text, line } = reading;
   // "had a 5 fee at the flea market gate" is of no sale.
@@ -81,7 +81,7 @@ function pointsOut(text: string): boolean {
 }
 
 /** "oh the paint was 16", "knobs were 18 total" of the one paint that was noted today: another price for it. */
-function toldBefore(reading: Reading, { past, ...desk }: Omit<Desk, "confirmed">): Reading | null {
+function toldBefore(reading: Reading, { past, ...desk }: Looking): Reading | null {
   const mend = isFor(reading, "newOrOld")
     ? couldOf(reading).find(({ kind }) => kind === "mend")
     : costBefore(reading, { ...desk, ...(past ? { past } : {}) });
@@ -96,7 +96,7 @@ function toldBefore(reading: Reading, { past, ...desk }: Omit<Desk, "confirmed">
 }
 
 /** "desk paint was 13.50" where paint for the desk is on the books: another price for it, or more of it? */
-function costBefore(reading: Reading, { past, ...desk }: Omit<Desk, "confirmed">): Reading | null {
+function costBefore(reading: Reading, { past, ...desk }: Looking): Reading | null {
   if (reading.kind !== "spend" || !past || !saysAny(reading.text, COST_TOLD) || reading.amount === undefined)
     return null;
   const { what, pieces, amount, text, line } = reading;
@@ -106,7 +106,7 @@ function costBefore(reading: Reading, { past, ...desk }: Omit<Desk, "confirmed">
 }
 
 /** "the desk ran me 35" where a desk is held at another price: what it rather cost, or another desk? */
-function priceBefore(reading: Reading, { past, ...desk }: Omit<Desk, "confirmed">): Reading | null {
+function priceBefore(reading: Reading, { past, ...desk }: Looking): Reading | null {
   if (reading.kind !== "buy" || !past || !(saysAny(reading.text, RAN_TO) || isFreeNow(reading))) return null;
   const { pieces, price: amount, source, text, line, missing } = reading;
   if (pieces?.length !== 1 || amount === undefined || source !== undefined || missing?.length) return null;
@@ -123,7 +123,7 @@ const isFreeNow = ({ price, pieces: [only] = [], text }: ReadingOf<"buy">): bool
  * "spent 12 on paint" right behind that cost, "paid 15 for the bench" of one bought today for just that: the note itself, as
  * it may be told once more.
  */
-function sameBefore(reading: Reading, { past, ...desk }: Omit<Desk, "confirmed">): Reading | null {
+function sameBefore(reading: Reading, { past, ...desk }: Looking): Reading | null {
   const isPurchase = reading.kind === "buy" && saysAny(reading.text, PAID_FOR);
   if (!past || past.replied !== null || !(isPurchase || reading.kind === "spend")) return null;
   if (saysAny(reading.text, ANOTHER_ONE) || saysAny(reading.text, SAME)) return null;
@@ -146,7 +146,7 @@ function sameBefore(reading: Reading, { past, ...desk }: Omit<Desk, "confirmed">
 }
 
 /** "van 150" where a loan of that name is on the books: sent to it, or spent on the van? */
-function paymentOf(reading: Reading, { books }: Omit<Desk, "confirmed">): Reading | null {
+function paymentOf(reading: Reading, { books }: Looking): Reading | null {
   if (reading.kind !== "spend" || reading.what === undefined || reading.pieces) return null;
   const { what: loan, amount, date, text, line, missing } = reading;
   if (loan === UNNAMED_LOAN || !books.loans.has(loan) || amount === undefined || missing?.length) return null;
@@ -159,7 +159,7 @@ const WITH_PART = new RegExp(
 );
 
 /** "sold dresser with mirror 210" where a mirror is here as a piece of its own: with that one, or with a part of the dresser? */
-function withItsPart(reading: Reading, { books }: Omit<Desk, "confirmed">): Reading[] | null {
+function withItsPart(reading: Reading, { books }: Looking): Reading[] | null {
   if (!IS_OF_PART.has(reading.kind)) return null;
   const name = WITH_PART.exec(reading.text)?.[1]?.toLowerCase();
   const mentions = mentionsOf(reading);
@@ -178,7 +178,7 @@ const IS_OF_PART: ReadonlySet<Reading["kind"]> = new Set(["sell", "list", "hold"
 const LITTLE = 0.6;
 
 /** "sold the table, bookshelf 60" of a table listed at 210, "desk listed, table 210" of one that is: hardly both for that. */
-function tooLittleForBoth(reading: Reading, { books }: Omit<Desk, "confirmed">): Reading[] | null {
+function tooLittleForBoth(reading: Reading, { books }: Looking): Reading[] | null {
   const { kind, price, pieces = [] } = reading as Reading & { price?: number; pieces?: Mention[] };
   if (
     !(kind === "sell" || kind === "list") ||
@@ -203,7 +203,7 @@ const namesByComma = (text: string): boolean =>
  * "18 miles" in reply to a drive, "2h" to a work: what it rather was, or another one? "12 each way" right behind a drive of
  * 24 miles may be that drive.
  */
-function measureBefore(reading: Reading, { past }: Omit<Desk, "confirmed">): Reading | null {
+function measureBefore(reading: Reading, { past }: Looking): Reading | null {
   if (!past || saysAny(reading.text, SAID_ANEW)) return null;
   const { kind, text, line } = reading;
   if (kind !== "drive" && kind !== "work") return null;
@@ -227,7 +227,7 @@ function isMeasureAgain(reading: Reading, { kind, data, root }: Fact, past: Past
 const saysNoPiece = (reading: Reading): boolean => mentionsOf(reading).every(({ it }) => it === true);
 
 /** "bought the buffet wednesday actually": another day of the note that stands; null where there is no one such note. */
-export function dayOfBefore(reading: Reading, { past, ...desk }: Omit<Desk, "confirmed">): Reading | null {
+export function dayOfBefore(reading: Reading, { past, ...desk }: Looking): Reading | null {
   const { kind, date, missing = [], text, line } = reading;
   const pieces = mentionsOf(reading);
   const isOpen = missing.includes("price") && pieces.length > 0;
@@ -240,13 +240,13 @@ export function dayOfBefore(reading: Reading, { past, ...desk }: Omit<Desk, "con
 }
 
 /** "picked up both lamps, 25" of pieces that are on hold: they were fetched from us, or others bought. */
-function saleOfHeld(reading: Reading, desk: Omit<Desk, "confirmed">): Reading | null {
+function saleOfHeld(reading: Reading, desk: Looking): Reading | null {
   const sale = fetchedHeld(reading, desk);
   return sale && (fetchedOf(sale, desk)?.reading ?? sale);
 }
 
 /** "picked up the desk, 110 cash" of just what is left to pay for the desk on hold: its sale, and no other desk. */
-export function restOfHeld(reading: Reading, desk: Omit<Desk, "confirmed">): Fetched | null {
+export function restOfHeld(reading: Reading, desk: Looking): Fetched | null {
   if (reading.asNew || saysAny(reading.text, ONE_MORE_SAID)) return null;
   const sale = fetchedHeld(reading, desk);
   const fetched = sale?.kind === "sell" && sale.price !== undefined ? fetchedOf(sale, desk) : null;
@@ -254,7 +254,7 @@ export function restOfHeld(reading: Reading, desk: Omit<Desk, "confirmed">): Fet
 }
 
 /** A purchase that was rather fetched from us, as a sale: all that it names is on hold. */
-function fetchedHeld(reading: Reading, desk: Omit<Desk, "confirmed">): Reading | null {
+function fetchedHeld(reading: Reading, desk: Looking): Reading | null {
   if (reading.kind !== "buy" || reading.source !== undefined || !saysAny(reading.text, FETCHED)) return null;
   const mentions = mentionsOf(reading);
   const isHeld = mentions.every(

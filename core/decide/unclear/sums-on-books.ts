@@ -6,7 +6,7 @@ import type { Cents } from "../../money.ts";
 import type { Reading } from "../../notes/reading.ts";
 import type { SumSaid } from "../../notes/second-look/known-sums.ts";
 import type { Known } from "../../notes/words/known-sums.ts";
-import type { Desk } from "../decision.ts";
+import type { Looking } from "../decision.ts";
 import { recordedPieces } from "../decision.ts";
 import { here } from "../pieces/fits.ts";
 import { foundBy } from "../pieces/match.ts";
@@ -25,7 +25,7 @@ export interface Reader {
 
 /** What reads and decides the rest of such a message. */
 export interface Telling {
-  desk: Omit<Desk, "confirmed">;
+  desk: Looking;
   reader: Reader;
 }
 
@@ -38,10 +38,7 @@ export interface Case extends Telling {
 export type Figures = Partial<Record<Known, readonly Cents[]>>;
 
 /** What the books have of some pieces together, by what it is. */
-export function figuresOf(
-  pieces: readonly Readonly<Piece>[],
-  { books, past }: Omit<Desk, "confirmed">,
-): Figures {
+export function figuresOf(pieces: readonly Readonly<Piece>[], { books, past }: Looking): Figures {
   const deposit = depositOf(pieces);
   const going = goingPrice(books, pieces);
   const paid = pieces.reduce((sum, piece) => sum + piece.price, 0);

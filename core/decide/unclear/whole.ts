@@ -9,7 +9,7 @@ import type { Verb } from "../../verbs/verb.ts";
 import { type Fetched, fetchedOf } from "../deals/fetched.ts";
 import { isDepositDoubted } from "../deals/selling.ts";
 import { isAnother } from "../deals/whom.ts";
-import type { Ask, Choice, Decision, Desk } from "../decision.ts";
+import type { Ask, Choice, Decision, Desk, Looking } from "../decision.ts";
 import { cannotBe, recordedPieces } from "../decision.ts";
 import { inAll, type WithPieces } from "../pieces/choices.ts";
 import { held, here } from "../pieces/fits.ts";
@@ -20,7 +20,7 @@ import { talkedOf } from "../talk/talk.ts";
 
 /** What deciding lends to this file: it decides the readings that an unclear one may mean. */
 export interface Deciding {
-  decide(reading: Reading, desk: Omit<Desk, "confirmed">, confirmed?: string[]): Decision;
+  decide(reading: Reading, desk: Looking, confirmed?: string[]): Decision;
   verbOf(kind: Reading["kind"]): Verb | undefined;
 }
 
@@ -76,7 +76,7 @@ export const NONE_OF_THESE: Choice = {
 /** Those of the readings that can be, likeliest by the books first; what cannot be is left out. */
 export function standingOf(
   could: readonly Reading[],
-  desk: Omit<Desk, "confirmed">,
+  desk: Looking,
   deciding: Deciding,
   isFetched = false,
 ): Standing[] {
@@ -112,10 +112,7 @@ export function standingOf(
 }
 
 /** "took 100 from dana" for a piece that she left a deposit for: the rest beside it, or the whole price. */
-function bothTotals(
-  option: Fetched | (Pick<Fetched, "confirmed"> & { reading: Reading }),
-  desk: Omit<Desk, "confirmed">,
-) {
+function bothTotals(option: Fetched | (Pick<Fetched, "confirmed"> & { reading: Reading }), desk: Looking) {
   const { reading, confirmed } = option;
   if (reading.kind !== "sell" || reading.price === undefined || reading.whole || confirmed.length > 0)
     return [option];
@@ -132,7 +129,7 @@ function bothTotals(
 }
 
 /** "credenza's gone, 150 cash" where just that is left to pay beside its deposit: the sale at its whole price. */
-function restOf(option: Reading, desk: Omit<Desk, "confirmed">): Fetched | null {
+function restOf(option: Reading, desk: Looking): Fetched | null {
   const fetched = option.kind === "sell" ? fetchedOf(option, desk) : null;
   return fetched?.confirmed.includes("whole price") ? fetched : null;
 }
