@@ -50,7 +50,7 @@ function choicesIn(turn: Turn, root: number, reading: ReadingOf<"fix">, own: boo
 }
 
 /** Everything that was said of a fact: the note, its answer, an edit, a fix. */
-function wordsOf({ ledger }: Turn, fact: Fact): string[] {
+export function wordsOf({ ledger }: Turn, fact: Fact): string[] {
   const first = ledger.factById(fact.place) ?? fact;
   const ids = [...new Set([fact.root, first.note, fact.note])];
   return ids.flatMap((id) => ledger.note(id)?.text ?? []);

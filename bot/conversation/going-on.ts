@@ -17,6 +17,7 @@ import { readPart } from "../../core/notes/read.ts";
 import type { Reading } from "../../core/notes/reading.ts";
 import { couldOf } from "../../core/notes/unclear.ts";
 import { OPENS_WRONG_ONE } from "../../core/notes/words/mending.ts";
+import { wordsOf } from "./fixing.ts";
 import { lastQuestion } from "./last-question.ts";
 import { saidOf } from "./outcome.ts";
 import { isOfToday, newestFact, talkOf } from "./talk.ts";
@@ -108,6 +109,7 @@ function pastOf(turn: Turn, replyRoot: number | undefined): Past {
       return isOfToday(turn, fact) && !isSince ? fact : undefined;
     },
     echo: (fact) => saidOf(turn, fact),
+    wordsOf: (fact) => wordsOf(turn, fact),
     nameOf: (author) => turn.ledger.members.byId(author)?.name ?? "Someone",
   };
 }

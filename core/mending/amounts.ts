@@ -9,10 +9,14 @@ import { mainAmountOf, withMainAmount } from "../decide/main-amount.ts";
 import { plainMiles } from "../mileage.ts";
 import { type Cents, show } from "../money.ts";
 import { readBareMoney } from "../notes/bare.ts";
+import { lexed } from "../notes/lexed.ts";
 import { readMessage } from "../notes/read.ts";
 import type { Reading, ReadingOf } from "../notes/reading.ts";
+import { centsIn } from "../notes/slots/money.ts";
 import { asNew } from "./changed.ts";
+import { isOfWhat, newestFirst } from "./meant.ts";
 import { notTheAmount } from "./newest.ts";
+import type { Past } from "./past.ts";
 
 /* A corrected amount of one message ("no, 35"): which of its amounts it may be, and what each then becomes. */
 
@@ -45,11 +49,11 @@ export function amountsMeant(
     (fact) => fact.amount !== undefined || fact.kind === "drive" || agreedOf(fact) !== undefined,
   );
   return [
-    ...facts.flatMap((fact) =>
-      each
-        ? [choice(message.echo(fact), fact, amount * Math.max(1, fact.pieces.length))]
-        : choicesOf(fact, amount, message, desk),
-    ),
+    ...facts.flatMap((fact) => {
+      if (!each) return choicesOf(fact, amount, message, desk);
+      const count = fact.kind === "spend" ? unitsOf(fact, message.wordsOf(fact)) : fact.pieces.length;
+      return count === null ? [] : [choice(message.echo(fact), fact, amount * Math.max(1, count))];
+    }),
     ...message.asked.flatMap(({ question, reading }) => changeOf(question, reading, amount)),
   ];
 }
@@ -124,6 +128,33 @@ function isAboutDeposit(
   if (folded.kind === "impossible") return true;
   const desk = { books: folded.books, today: fact.day, nextPiece, confirmed: [] };
   return isDepositDoubted(amount, piecesOf(folded.books, fact), desk);
+}
+
+/** How many of a supply were bought at so much each, by what was said; null where nothing was. */
+export function unitsOf({ amount = 0 }: Fact, texts: readonly string[]): number | null {
+  const unit = texts
+    .flatMap((text) => lexed(text))
+    .filter(({ kind, each }) => kind === "amount" && each === true)
+    .map(centsIn)
+    .find((cents) => cents !== null && cents > 0 && cents < amount && amount % cents === 0);
+  return unit ? amount / unit : null;
+}
+
+/** "knobs were 3.50 each" of six noted at 4 each: what they cost in all. */
+export function ofEach(text: string, { past, books }: { past: Past; books: Books }): Reading | null {
+  const tokens = lexed(text);
+  const [unit, ...others] = tokens.filter(({ kind }) => kind === "amount");
+  const cents = unit?.each && others.length === 0 ? centsIn(unit) : null;
+  if (!cents) return null;
+  const what = tokens.find(({ roles }) => roles.supply !== undefined)?.text;
+  const before = past.before();
+  const fact =
+    what === undefined
+      ? before
+      : newestFirst(books, (each) => each.kind === "spend" && isOfWhat(each, what))[0];
+  const count = fact?.kind === "spend" ? unitsOf(fact, past.wordsOf(fact)) : null;
+  if (!fact || !count) return null;
+  return { kind: "mend", of: { fact: fact.id }, to: { amount: cents * count }, text, line: 0 };
 }
 
 /** How many pieces an "each" price was for; 1 where the price was for the whole. */

@@ -25,6 +25,7 @@ import {
 } from "../notes/words/mending.ts";
 import { MAKES_THE, MARKS, NAMES_OLD, NUMBERS_SAID, OF_NOW, OLD_PHRASES } from "../notes/words/misnoted.ts";
 import { saysAny, wordsIn } from "../notes/words/words.ts";
+import { ofEach } from "./amounts.ts";
 import type { MendTo } from "./fields.ts";
 import { isMeant } from "./meant.ts";
 import { meansAny } from "./mend.ts";
@@ -47,6 +48,11 @@ export function ofMisnoted(text: string, readings: readonly Reading[], desk: Loo
   const { past, today } = desk;
   const several = past && ofSeveral(text, readings, { ...desk, past });
   if (several) return { readings: several, isSure: true };
+  const unit =
+    past && readings.every((reading) => isFor(reading, "eachOfUnknown"))
+      ? ofEach(text, { ...desk, past })
+      : null;
+  if (unit) return { readings: [unit], isSure: true };
   const again = past && saidOfMeasure(text, readings, desk, past);
   if (again) return { readings: [again], isSure: true };
   if (!past || !mayCorrect(text) || saysAny(text, CORRECTS_NOTHING) || OF_A_SUM.test(text)) return null;

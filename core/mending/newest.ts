@@ -1,6 +1,7 @@
 import type { Books } from "../books/books.ts";
 import type { Fact } from "../books/facts.ts";
 import type { MendField } from "../books/rules.ts";
+import { listPriceOf } from "../books/shares.ts";
 import { addDays, type Day } from "../calendar.ts";
 import type { Choice, Effect, Looking } from "../decide/decision.ts";
 import { mentionLabel } from "../decide/pieces/mention-words.ts";
@@ -52,6 +53,10 @@ export function mendOfNewest(reading: Mend | Fix, desk: Looking): Reading | null
     return isOne ? { ...rest, of, to: { pieces: [...byNumbers(fact.pieces), to.also] } } : null;
   }
   if (to?.more === undefined) return { ...rest, of, ...(to ? { to } : {}) };
+  // "20 under asking" of a sale that is noted at less already
+  const isUnderAsking = fact.kind === "sell" && reading.of?.kinds !== undefined;
+  if (isUnderAsking && fact.amount !== listPriceOf(fact.pieces.map((each) => desk.books.pieces.get(each)!)))
+    return null;
   const amount = (fact.amount ?? 0) + to.more;
   return amount < 0 ? null : { ...rest, of, ...(amount === 0 ? { removed: true } : { to: { amount } }) };
 }

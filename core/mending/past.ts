@@ -16,5 +16,7 @@ export interface Past {
   before(isLast?: boolean): Fact | undefined;
   /** The first line that is said of a fact. */
   echo(fact: Fact): string;
+  /** Everything that was said of a fact. */
+  wordsOf(fact: Fact): string[];
   nameOf(author: number): string;
 }

@@ -78,6 +78,7 @@ function mended(
   const past = {
     ...{ person: 1, replied: null, touched: () => null, newest: none, before: none, isToday: () => true },
     echo: (each: Fact) => each.kind,
+    wordsOf: () => [],
     nameOf: () => "Robin",
   };
   const desk: Desk = {

@@ -27,8 +27,10 @@ export function withBack(readings: Reading[], said: readonly Tok[], told: Told):
     (others.length === 0 && (isUnclear || reading.missing?.includes("pieces") === true));
   // "wrong one, it was the vanity i sold" falls into parts.
   const saysMore = readings.some(isWholeNote) && !said.some(isWrongPiece);
-  // "125, he threw in a five" too.
-  const isAmountFirst = said[0]?.kind === "amount" && readings.every((one) => couldOf(one).length === 0);
+  // "125, he threw in a five", "paid 35, she took 5 off" too.
+  const isAmountFirst =
+    said[said[0]?.text === "paid" ? 1 : 0]?.kind === "amount" &&
+    readings.every((one) => couldOf(one).length === 0);
   const isCut =
     others.length > 0 && (corrects(said[0]!.text) || isWrongPiece(said[0]!) || isAmountFirst) && !saysMore;
   const mayCorrect =
@@ -84,6 +86,8 @@ function isOpenToCorrection(reading: Reading): boolean {
   return (
     kind === "unclear" ||
     isFeeOfNothing(reading) ||
+    // "sale fell through" behind the sale
+    (kind === "fallthrough" && missing.includes("pieces")) ||
     (by !== undefined && missing.includes("pieces") && missing.length > 1)
   );
 }

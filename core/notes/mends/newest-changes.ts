@@ -107,6 +107,8 @@ function householdIn(told: readonly Tok[]): Change | null {
   );
   // "uncle joe", and not "the kids are asleep" or "the kids were up all night"
   if (own.length > 1 || deeds.length > 1) return null;
+  // "mom paid half" is no name.
+  if (own[0] && told[told.indexOf(only) + 1] !== own[0]) return null;
   if (own.some(({ unknown, text }) => !unknown || isCommon(text)) || isHow(told, only)) return null;
   const pieces = told.flatMap(({ mention }) => (mention && !mention.it ? [mention] : []));
   const kinds = deeds.flatMap((token) => strongHeadsOf(token)).map(({ kind }) => kind);

@@ -208,9 +208,17 @@ function byRow(tokens: readonly Tok[]): NewestMended | null {
       to: { more },
     };
   }
+  if (effect === "bought" || effect === "went") {
+    const off = centsIn(tokens.find(({ kind }) => kind === "amount")!);
+    const kinds = effect === "bought" ? (["buy"] as const) : (["sell"] as const);
+    return off === null || beside.length > 0
+      ? null
+      : { kind: "mend", of: { kinds: [...kinds], back: 1 }, to: { more: -off } };
+  }
   if (effect === "is") {
-    const is = tokens[0]!.each ? null : centsIn(tokens[0]!);
-    return is === null || beside.length > 1 ? null : { kind: "fix", amount: is };
+    const sum = tokens.find(({ kind }) => kind === "amount")!;
+    const is = sum.each ? null : centsIn(sum);
+    return is === null || beside.some((token) => token !== sum) ? null : { kind: "fix", amount: is };
   }
   if (effect === "priced") {
     const now = tokens.find(({ kind }) => kind === "amount")!;

@@ -218,8 +218,8 @@ export const OF_MORE_NOTES = wordSet("both before");
 /** "dana is good for the 30", "saw one like it in town, it was 60 not 10": of what is to come, or of another's. */
 export const CORRECTS_NOTHING = wordSet("good_for saw_one seen_one one_like_it one_just_like_it");
 
-/** "both went for 300, the vanity was 220 of that": a part of what is told there. */
-export const OF_A_SUM = /\d of (?:it|that|this|which|them|those)\b/i;
+/** "both went for 300, the vanity was 220 of that", "got 5 off": a part of what is told there, or less than that. */
+export const OF_A_SUM = /\d (?:of (?:it|that|this|which|them|those)|off|short|under)\b/i;
 
 /** "didn't get 95 for it": what was asked, and not reached. */
 export const NOT_GOT = /\b(?:(?:did|could)n'?t|never|(?:did|could) not)(?: \w+)? (?:get|got|fetch|bring)\b/i;
