@@ -82,7 +82,7 @@ const OUT_OF_IT = [
 
 /** How a hold ends, said behind it, and what is done to it, said before. */
 const HOLD_ENDED = phrases(
-  "expired lapsed ended ran_out is_up is_over is_off is_done is_gone fell_through is_cancelled was_cancelled is_canceled was_canceled is_released was_released got_cancelled got_canceled has_expired has_lapsed timed_out",
+  "expired lapsed ended cancelled canceled called_off ran_out is_up is_over is_off is_done is_gone fell_through is_cancelled was_cancelled is_canceled was_canceled is_released was_released got_cancelled got_canceled has_expired has_lapsed timed_out",
 );
 const HOLD_TAKEN = phrases(
   "released release releasing lifted lift lifting removed removing ended end ending cancelled canceled canceling cancelling let_go_of cancel remove",

@@ -128,6 +128,7 @@ export const reprice = defineVerb({
         without: ["duration", "supply", "labor"],
         light: true,
       },
+      { say: "cut … to", with: ["pronoun", "number"], without: ["duration", "supply", "miles"] },
       { say: ["took … off", "take … off"], without: ["duration", "supply", "labor", "pieceFirst"] },
       {
         say: [

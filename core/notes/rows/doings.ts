@@ -23,6 +23,8 @@ export const DOINGS = rowsOf<ChatterEffect>({
     "^ [wifes|hubbys|moms|<kin>|she|shes|he|hes has|s|already|just|now* has|got|put|moved|using it|them in|on|by|at|up|next_to the|our|my|her|his|a >] ;",
   "chat: the last 30 for the crib, square":
     "^ [and|so|were|all|now* square|squared_up|squared_away|all_even|even_steven now|again?] ;",
+  "chat: crib was 25, found another five in my shirt":
+    "$ … [,|.|and* i|we? found|had|there_was another|an_extra|one_more|extra $ in|stuck_in|under|inside|down my|the|his|her|a <any> <any>?] ;",
   "chat: gave it one more week, sold the crib 40":
     "^ [i|we|ill|im|gonna* gave|giving|give it|them|this|<piece> one_more|another|a|a_couple_more|a_few_more|till|until|one|two_more week|weeks|month|days|weekend|chance|<day> >] ;",
   // The end of the day's work, and of none on anything that is named.

@@ -12,7 +12,8 @@ const NOT_YET =
 /** What was done, needed, wanted or said beside a note: it takes nothing from it, or is no fact by itself. */
 export const REMARKS = rowsOf<TurnEffect>({
   // What was done to it last, where it is told done in the same breath.
-  "word: we painted the dresser pink and were done with it": `^ i|we|ok|so|just|finally* [<labor> ,|and|&? <labor>?] <art>? <piece> <trait>* ${AND_NOW} ${AND_NOW} ${DONE_WITH} ; !!<time>`,
+  "word: chairs sanded, stained, done": `^ all|both? #|<art>? <piece> :|,|is|are|was|were|all|been|now|got* [<labor> ,|and|&* <labor>? ,|and|&* <labor>? ,|and|&* <labor>? up|down?] ${AND_NOW} ${DONE_WITH} ; !!<time>`,
+  "word: we painted the dresser pink and were done with it": `^ i|we|ok|so|just|finally* [<labor> ,|and|&* <labor>? ,|and|&* <labor>?] <art>? <piece> <trait>* ${AND_NOW} ${AND_NOW} ${DONE_WITH} ; !!<time>`,
   "word: we put the last coat on the dresser and now its done": `[put|did|got|gave <art>? last|final coat|coats|touches on|to] <art>? <piece> ${AND_NOW} ${AND_NOW} ${DONE_WITH} ; !!<time>`,
   "word: invoice for storage unit, 48": "^ [<art>? invoice|bill|receipt for|:|from?] <supply>",
   // What nobody could part with stays.
