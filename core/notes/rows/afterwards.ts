@@ -133,6 +133,8 @@ export const AFTERWARDS = rowsOf<TurnEffect>({
   "sold: sale: desk, 150": "^ [made_a|a|another|first|one_more|quick|new? sale] :|-|,|! <art>? <piece>",
   "word: guy put 20 down on the desk, coming back with a van":
     "!!sold put|left|gave|gave_me|down|deposit … $ … [,|-|.|and* he|she|they|hes|shes|theyre|will|ll|is|be|gonna* back|coming_back|comes_back|come_back|returning|going_to_get|getting|borrowing with|w|for|in|to_get? <art>|his|her|their|dads|moms|a|some? <any>? <any>? van|truck|trailer|pickup|car|suv|minivan|help|husband|wife|brother|friend|friends|dolly|straps|<kin> later|tomorrow|tonight|soon?] ;",
+  "word: deposit just hit, 30 for the desk":
+    "deposit|payment|transfer|check|money|$ just|finally|has|already* [hit|landed|dropped|showed_up] my|the|our? account|bank|inbox? ;",
   "word: the sander died, new one 65": `^ my|our|the|his|a? <supply> [finally|just? ${WORN_OUT} on_me|on_us|today|again|halfway_through|mid_job?] ,|.|so|and|!|-`,
   "word: the drill quit on me, replacement 89": "^ [a|the? replacement was|is|cost|for?] $ ;",
   "word: out of paint again, 22 more": "^ [out_of|ran_out_of|low_on] <supply> again|already? ,|.|!|so $ more",

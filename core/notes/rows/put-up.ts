@@ -5,7 +5,7 @@ const PUT =
   "put|threw|stuck|tossed|chucked|slapped|popped|plopped|placed|hung|stick|putting|throwing|sticking";
 const ONTO = "on|up_on|onto|up_onto|over_on";
 const OF_PLACE =
-  "<trait>|<plain>|<opinion>|<place>|town|city|local|neighborhood|community|county|yard_sale|garage_sale|buy_sell|resale|swap|bst|2|two|three|both|couple|all*";
+  "<trait>|<plain>|<opinion>|<place>|town|city|local|neighborhood|neighbors|community|county|village|church|parish|school|moms|dads|work|sunday|bulletin|yard_sale|garage_sale|buy_sell|resale|swap|bst|2|two|three|both|couple|all*";
 const TAG = "tag|tags|sign|sticker|price_tag|ticket|label";
 
 /** Where buyers see a piece: a board of the net, a sign, a tag, an advertisement and what it costs. */
@@ -31,6 +31,8 @@ export const PUT_UP = rowsOf<OwnerEffect>({
   "listed: done w desk. up 160":
     "<~finish>|done … <piece> .|,|;|-* [up|live|its_up|now_up|now_live|out_there|its_live] $ ;",
   "listed: threw the desk on the town page for 145": `[${PUT}] up? <art>? <piece> up? ${ONTO} <art>? ${OF_PLACE} <site> !<piece> … $`,
+  "listed: desk is up on the town page, 160": `^ !!<sell> <art>? <piece>|it [is|s|are|went|now|finally|just|all|already* up|live|posted|online? now? on|in|onto <art> ${OF_PLACE} <site> <site>? now|already|too*] ,|at|for|-|:* $ ;`,
+  "word: posted the desk to the neighborhood group for 160": `posted|listed|shared|uploaded|advertised|put_up <art>? <piece>|it up? [on|in|to|onto <art> ${OF_PLACE} <site> <site>?] ,|at|for|-|:* $`,
   "listed: put a for sale sign on the dresser, 180": `!!<~buy>|got|paid|cost [put|put_a|hung|stuck|taped|slapped|pinned|tied|clipped <art>|another? for_sale|price|sale sign|tag|sticker] on <art>? <piece> … $`,
   "listed: hung a tag on the desk, 140":
     "!!<~buy>|got|paid|cost [put|hung|stuck|taped|slapped|pinned|tied|clipped <art>|another? price_tag|tag|tags|sticker] on <art>? <piece> ,|at|for|of|-|:|saying $",

@@ -668,7 +668,8 @@ tuning tunnel tunnels turning turns turntable tutor tutorial twelve twentieth tw
 twisting twists tying typed typeset typesets typesetting typically typing ultimate ultimately unable
 unacceptable unaffected unambiguous unattended unauthorized unavailable unavoidable unaware unbalanced
 unbearable unbelievably unbiased uncertain uncertainty unchanged unclear uncomfortable uncommon unconnected
-unconscious unconvincing undefined underestimate undergo undergoes undergoing undergone undergraduate
+unconscious unconvincing undefined underestimate underprice underpriced underpricing undergo undergoes
+undergoing undergone undergraduate
 undergraduates underground undergrounds underlain underlay underlie underlies underline underlined
 underlines underlining underlying underneath understand understandable understanding understands understood
 undertake undertaken undertakes undertaking undertook underwent undesirable undid undocumented undoubtedly

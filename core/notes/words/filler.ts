@@ -8,7 +8,11 @@ export const FILLER: readonly string[] = phrases(`
   the a an just today tdy just_now itself as_well_as tonight this_morning this_afternoon this_evening
   after_close after_closing forgot_to_say forgot_to_mention forgot_to_log forgot_to_add forgot_to_note
   forgot_to_tell_you forgot_to_tell_u forgot_to_tell_ya forgot_to_put forgot_to_put_in forgot_to_record
-  forgot_to_enter forgot_to_text forgot_to_write almost_forgot i_forgot forgot late_note late_entry catching_up
+  forgot_to_enter forgot_to_text forgot_to_write almost_forgot i_forgot forgot i_forgot_to_say i_forgot_to_mention
+  i_forgot_to_log i_forgot_to_add i_forgot_to_note i_forgot_to_tell_you i_forgot_to_put i_forgot_to_record
+  i_forgot_to_enter i_forgot_to_text i_forgot_to_write never_wrote_down i_never_wrote_down
+  dont_think_i_wrote_down dont_think_i_logged dont_think_i_recorded dont_think_i_texted dont_think_i_noted
+  pretty_sure_i_didnt_log pretty_sure_i_never_logged also_missed late_note late_entry catching_up
   from_earlier for_the_record fyi so ok okay k kk um umm ummm uh uhh uhhh uhm ehm mm mmm ah ahh well oh
   hey hi yay woo woohoo yes yep yeah finally please please_record please_log please_note please_add
   please_enter please_put_down record_that pls plz thanks thx ty lol will_be_the_death_of_me

@@ -2,7 +2,7 @@ import { wordsAlike } from "./words.ts";
 
 /** Other money that comes in, and the stream it is kept under where that is called otherwise. */
 export const STREAMS = wordsAlike(`
-  tips tip=tips tip_jar=tips ads ad_revenue=ads ad_money=ads ad_income=ads ads_revenue=ads ad_check=ads
+  tips tip=tips tip_jar=tips ads ad_revenue=ads ad_money=ads ad_income=ads advertising=ads advertising_income=ads advertising_revenue=ads ads_revenue=ads ad_check=ads
   ads_check=ads ad_payout=ads ads_payout=ads ad_payment=ads ad_deposit=ads video_money=videos workshop
   workshops=workshop class classes lesson lessons course courses teaching tutoring consulting
   consult=consulting sponsor sponsorship sponsors affiliate affiliates affiliate_money=affiliate
