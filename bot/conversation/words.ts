@@ -44,8 +44,10 @@ export function takeWords(turn: Turn, { text, replyTo }: Incoming, replyRoot: nu
   const said = { text, today: turn.today, readings, isReply: replyTo !== undefined };
   const questions = questionsFor(turn, open, { replyTo, replyRoot });
   if (turn.lines === 1 && answersAny(turn, said, questions)) return;
-  if (yesNo !== null) {
-    const [newest] = open;
+  const [newest] = open;
+  // "cancel that" with nothing asked takes back what was noted.
+  const takesBack = !newest && readings[0]?.kind === "undo";
+  if (yesNo !== null && !takesBack) {
     const undo = yesNo === "yes" ? "" : ' "undo" takes back your newest note.';
     turn.spoken.push(
       newest ? "That needs more than a yes or no." : `Nothing is waiting for an answer.${undo}`,

@@ -213,7 +213,7 @@ export const hold = defineVerb({
     main: "deposit",
     needs: ["pieces"],
     absorbs: phrases(
-      "deposit down down_on hold holding held on_hold took got paid put left gave pickup picking_up pick_up coming comes is_coming wants pending till collecting received put_down to_hold coming_back will_pick_up picks_up called texted sent sent_me messaged emailed nonrefundable non_refundable transferred dropped_off handed wired layaway on_layaway first_payment half second another third extra",
+      "deposit down down_on hold holding held on_hold took got made paid put left gave pickup picking_up pick_up coming comes is_coming wants pending till collecting received put_down to_hold coming_back will_pick_up picks_up called texted sent sent_me messaged emailed nonrefundable non_refundable transferred dropped_off handed wired layaway on_layaway first_payment half second another third extra",
     ),
     judge: judgeHold,
   },

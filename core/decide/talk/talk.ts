@@ -84,6 +84,8 @@ function toldAlike(reading: Reading, { talk }: Looking): number[] | null {
   const run = !talk?.replied && areAllOfIt(reading) ? talk?.run : undefined;
   const count = mentionsOf(reading)[0]?.count;
   const isPair = run !== undefined && (run.flat().length === 2 || !/\bpair\b/i.test(reading.text));
+  // "put both up for 165" behind the purchase of a pair is of that pair.
+  if (count !== undefined && talk?.latest?.length === count) return null;
   return isPair && (count === undefined || count === run.length) ? run.flat() : null;
 }
 
@@ -155,7 +157,7 @@ function settledBy(mention: Mention, reading: Reading, { talk, books, today }: L
   // "both done" behind the work on one of two that came together.
   const isOfLot = mention.it === true && (mention.count ?? 0) > 1 && lot.length === mention.count;
   const spoken = isOfLot ? lot : latest;
-  if (mention.place) return atPlace(mention.place, mention.name, spoken, books, today);
+  if (mention.place) return atPlace(mention, reading, spoken, books, today);
   if (mention.each) {
     const all = eachMeant(spoken, books, today);
     return all && byNumbers(all);
@@ -176,6 +178,7 @@ function settledBy(mention: Mention, reading: Reading, { talk, books, today }: L
     const all = wholeGroup(reading.text, spoken, books);
     return all && byNumbers(all);
   }
+  if (!other && bears(reading.kind, "behind a sale")) return ofSold(name, count!, books);
   if (!other) {
     if (spoken.length === count && count > 1) return byNumbers(spoken);
     const isOfOneName = name !== undefined && names.length === 0 && spoken.length > (count ?? 0);
@@ -184,6 +187,9 @@ function settledBy(mention: Mention, reading: Reading, { talk, books, today }: L
     if (all && all.length > 1) return byNumbers(all);
     // "sold one 15" behind a single piece is hardly that one, but one of those that it came with, or of the only ones for sale.
     const group = groupOfOne(spoken, books);
+    // "sold one 15", and no more than that one of them is left.
+    const left = count === 1 && group.length === 0 ? lastOf(spoken, books) : [];
+    if (left.length === 1) return byNumbers(left);
     return group.length >= count! && group.length > 1 ? someOf(group[0]!.name, count!) : null;
   }
   if (name === undefined || names.length > 0) return null;
@@ -199,6 +205,20 @@ function settledBy(mention: Mention, reading: Reading, { talk, books, today }: L
   const isAll = others.length > 0 && (count === undefined || count === others.length);
   if (isAll) return byNumbers(others.map(({ number }) => number));
   return count !== undefined && others.length > count ? [{ name, count }] : null;
+}
+
+/** What money was given back on: so many of those of the name that were sold. */
+function ofSold(name: string | undefined, count: number, books: Books): Mention[] | null {
+  const sold = [...books.pieces.values()].filter((piece) => piece.name === name && piece.gone === "sold");
+  if (sold.length === count) return byNumbers(sold.map(({ number }) => number));
+  return name !== undefined && sold.length > count ? someOf(name, count) : null;
+}
+
+/** What is still here of the names spoken of, of which there were several. */
+function lastOf(spoken: readonly number[], books: Books): number[] {
+  const names = new Set(spoken.map((number) => books.pieces.get(number)!.name));
+  const alike = [...books.pieces.values()].filter(({ name }) => names.has(name));
+  return alike.length < 2 ? [] : alike.filter(({ gone }) => gone === null).map(({ number }) => number);
 }
 
 /** So many of a name; which one of a set it is only the person can say. */
@@ -231,13 +251,14 @@ function onlyOther(spoken: number, count: number | undefined, books: Books): Men
 
 /** "the second one" of what was spoken of together, else of what came today; "the second chair" of the chairs here. */
 function atPlace(
-  place: number,
-  name: string | undefined,
+  { place = 0, name }: Mention,
+  reading: Reading,
   spoken: readonly number[],
   books: Books,
   today: Day,
 ): Mention[] | null {
-  const isHere = (number: number): boolean => books.pieces.get(number)?.gone === null;
+  const isSold = bears(reading.kind, "behind a sale");
+  const isHere = (number: number): boolean => books.pieces.get(number)?.gone === (isSold ? "sold" : null);
   const named = [...books.pieces.values()].filter((piece) => piece.name === name).map(({ number }) => number);
   const came = lotOf(spoken, books);
   const together = spoken.length > 1 ? spoken : came.length >= place ? came : boughtOn(today, books);

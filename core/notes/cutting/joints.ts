@@ -59,9 +59,9 @@ export function hasItsOwn(next: Shape, before: Shape, paid = true): boolean {
   const isAfter = !before.headFirst || isFinish(next.head);
   const isBehind = next.piece && before.piece && !next.headFirst && isAfter;
   if (isBehind && next.head && before.head) return true;
-  // "desk done and started hutch": what is begun is not what is done.
+  // "desk done and started hutch", "2h on desk. started on hutch": what is begun is not what else is told of.
   const isNamed = next.piece && before.piece && next.headFirst;
-  if (isNamed && saysKind(before.head, "finish") && saysKind(next.head, "start")) return true;
+  if (isNamed && !saysKind(before.head, "start") && saysKind(next.head, "start")) return true;
   // "sold desk 110, listed dresser": what is listed was not sold with it.
   if (isNamed && before.amount && isListing(next.head)) return true;
   if (!next.amount) return false;

@@ -3,7 +3,7 @@ import { ARTICLES } from "../words/filler.ts";
 import { AND, BEFORE_PRICE } from "../words/links.ts";
 import { ANOTHER, AS_WELL, BE, FOR_ALL, GONE, MORE, ONE, ONTO, PAIRS, POINTS_OUT } from "../words/pieces.ts";
 import { countOf } from "./counts.ts";
-import { type Found, isOfStanding, isToldOf, verbAt } from "./pronouns-told.ts";
+import { type Found, isHeadOf, isOfStanding, isPriced, isToldOf, verbAt } from "./pronouns-told.ts";
 
 /* Those that are left of the ones spoken of: "the other one", "the last two", "the rest of the stools". */
 
@@ -30,13 +30,15 @@ export function others(tokens: readonly Tok[], at: number): Found | null {
   const isPromised = tokens[at - 1]?.text === "promised";
   const isCounted =
     behind === undefined
-      ? isSpelled(next!)
+      ? isSpelled(next!) || isPriceless(tokens[at - 1])
       : behind.kind === "amount" ||
+        behind.kind === "duration" ||
         behind.kind === "mark" ||
         isOfStanding(behind) ||
         behind.roles.labor === true ||
         GONE.has(behind.text) ||
-        (isPromised && behind.text === "to");
+        (BEFORE_PRICE.has(behind.text) && isPriced(tokens, from + 2)) ||
+        behind.text === (isPromised || tokens[at - 1]?.text === "gave" ? "to" : null);
   if (isCount && isCounted) return { mention: { other: true, count }, to: from + 2 };
   const isAlone = from > at && ((isPromised && next?.text === "to") || isOtherAlone(tokens[at - 1], next));
   return isAlone ? { mention: { other: true, count: 1 }, to: from + 1 } : null;
@@ -57,6 +59,11 @@ function isOtherAlone(before: Tok | undefined, next: Tok | undefined): boolean {
   if (isEnd && (before.text === "on" || before.text === "off")) return true;
   return isEnd && (isTold || before.roles.labor === true);
 }
+
+/** "finished the other 3", "2h sanding the other 3": no price comes with it. */
+const isPriceless = (before: Tok | undefined): boolean =>
+  before?.roles.labor === true ||
+  isHeadOf(before, (kind) => kind === "finish" || kind === "start" || kind === "retire");
 
 const isSpelled = (token: Tok): boolean => /^[a-z]/.test(token?.text ?? "");
 

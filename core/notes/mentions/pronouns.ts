@@ -11,6 +11,7 @@ import {
   BE,
   EACH_ONE,
   FOR_ALL,
+  GOES_TO,
   GROUPS,
   LEFT_OF,
   LIKE_IT,
@@ -31,7 +32,7 @@ import {
   WORKED_ON,
 } from "../words/pieces.ts";
 import { countOf } from "./counts.ts";
-import { inPlace } from "./in-place.ts";
+import { inPlace, isDoneTo } from "./in-place.ts";
 import { others, restOf } from "./pronouns-others.ts";
 import { type Found, isHeadOf, isOfStanding, isPriced, isToldOf, verbAt } from "./pronouns-told.ts";
 
@@ -235,8 +236,10 @@ function allOf(tokens: readonly Tok[], at: number): Found | null {
     before.roles.labor !== undefined;
   // "those two are up": in letters, a number at the beginning is no price.
   const isSpelled = /^[a-z]+$/.test(tokens[at + 1]?.text ?? "");
-  const isAll =
-    tokens[at]!.text === "all" || (SEVERAL.has(tokens[at]!.text) && (before !== undefined || isSpelled));
+  // "paint for them 9" ends with its price.
+  const isPrice = before !== undefined && FOR_ALL.has(before.text) && tokens[at + 2] === undefined;
+  const isFew = SEVERAL.has(tokens[at]!.text) && (isSpelled || (before !== undefined && !isPrice));
+  const isAll = tokens[at]!.text === "all" || isFew;
   const count = isAll && isTold ? countOf(tokens[at + 1]) : null;
   if (count === null || count < 2 || count > ALL_MAX) return null;
   const of = tokens[at + 2]?.text === "of" && SEVERAL.has(tokens[at + 3]?.text ?? "");
@@ -258,23 +261,31 @@ function allOf(tokens: readonly Tok[], at: number): Found | null {
 /** "sanded the first one", "finished the second chair", "first one sold": which of several, and no purchase. */
 function placed(tokens: readonly Tok[], at: number): Found | null {
   const isPointedOut = POINTS_OUT.has(tokens[at]!.text);
-  if (!isPointedOut && (at > 0 || isNamedBehind(tokens))) return null;
+  const isNamed = tokens[at]!.mention?.name !== undefined;
+  if (!isPointedOut && (at === 0 ? isNamedBehind(tokens) : !isNamed)) return null;
   const from = isPointedOut ? at + 1 : at;
   const [word = ""] = tokens[from]?.text.split(" ") ?? [];
   const place = PLACES[word];
-  const isBought = isHeadOf(tokens[at - 1], (kind) => kind === "buy") && !isToldOf(tokens[at - 1]!);
+  const isBought = isNewTold(tokens, at, from);
   if (place === undefined || isBought) return null;
   const { mention } = tokens[from]!;
   if (mention?.name !== undefined) {
     const { traits = [], ...rest } = mention;
     const others = traits.filter((trait) => trait !== word);
-    // "second chair, 3h": told before its mark.
-    const isTold = isPointedOut || (at === 0 && tokens[1]?.kind === "mark");
-    const isOne = isTold && mention.count === 1 && mention.number === undefined;
+    const isOne = mention.count === 1 && mention.number === undefined;
     const named = { ...rest, ...(others.length > 0 ? { traits: others } : {}), place };
     return isOne ? { mention: named, to: from + 1 } : null;
   }
   return tokens[from + 1]?.text === "one" ? { mention: { it: true, count: 1, place }, to: from + 2 } : null;
+}
+
+/** "bought a second chair", "second chair bought"; "got the second chair done" is of ours. */
+function isNewTold(tokens: readonly Tok[], at: number, from: number): boolean {
+  const [before, next] = [tokens[placeBefore(tokens, at - 1, ARTICLES)], tokens[from + 1]];
+  const goes = next !== undefined && (isOfStanding(next) || GOES_TO.has(next.text));
+  const isBuy = (token: Tok | undefined): boolean => isHeadOf(token, (kind) => kind === "buy");
+  if (isBuy(before) && !isToldOf(before!)) return !isDoneTo(tokens, tokens.indexOf(before!), goes);
+  return isBuy(next) && !isToldOf(next!);
 }
 
 /** "first one out the door, the clock, 35": it is named behind its mark. */

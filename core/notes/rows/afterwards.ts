@@ -142,7 +142,7 @@ export const AFTERWARDS = rowsOf<TurnEffect>({
     "^ [priced|preordered|pre_ordered|out_of|ran_out_of|low_on|almost_out_of|returning|wishlisted] <supply>",
   "other: gave tip 10": "[gave|left|gave_a|left_a tip|tips]",
   "doubt: got paid 60 for fixing chair": "[got_paid|was_paid|earned|made] $ for|to <labor>|<service>",
-  "doubt: loan paid down to 8900": "loan|<loan> [paid|pd|is|got? down to]",
+  "doubt: loan paid down to 8900": "loan|<loan> [paid|pd|got down to]",
   "doubt: paid 110 on both loans":
     "paid|pay|<pay> $ [to|on|for|toward|towards each|both|all|every loan|loans]",
   // Money or things given back to somebody by name.

@@ -5,7 +5,7 @@ import { rowsOf } from "./row.ts";
 export const GETS =
   "bought|purchased|picked_up|took|grabbed|got|paid|collected|snagged|scooped|scooped_up|snatched|snatched_up|snapped_up|swooped_up|swooped_in_on|swiped|yoinked|nabbed|nab|bagged|copped|landed|rescued|adopted|acquired|obtained|claimed|came_for|came_to_get|buys|buying|is_buying|takes|taking|wants_to_buy|just_bought|scored|came_and_got|came_and_bought|came_and_picked_up|came_by_and_got|hauled_off|carried_off|drove_off_with|left_with|walked_off_with|ended_up_buying|ended_up_taking|ended_up_with|ended_up_getting|wound_up_buying|wound_up_taking|wound_up_getting|took_home|brought_home|hauled_home|lugged_home|went_home_with|came_home_with|drove_home_with|walked_away_with|walked_out_with|made_off_with|treated_herself_to|treated_himself_to|splurged_on|sprung_for|lucked_into|been_for|been_and_got|came_round_for|been_round_for|popped_round_for|popped_over_for|popped_by_for|came_round_and_got|come_and_got|came_and_took";
 const PUTS =
-  "put|puts|put_down|left|left_me|gave|gave_me|handed|handed_me|paid|paid_me|sent|sent_me|wired|dropped_off";
+  "put|puts|put_down|made|left|left_me|gave|gave_me|handed|handed_me|paid|paid_me|sent|sent_me|wired|dropped_off";
 const AS_DEPOSIT = "deposit|down|down_on|down_for|to_hold|toward|towards|to_save|to_reserve";
 const MANY =
   "guys|girls|boys|kids|ladies|men|women|students|dudes|teens|people|movers|friends|sisters|brothers";

@@ -49,10 +49,10 @@ export const OLD: ReadonlySet<string> = new Set(["not", "instead", "rather"]);
 export const RENAMING: ReadonlySet<string> = new Set(["to", "as", "the", "a", "an", "into", "my", "it"]);
 /** Words before a value alone that correct the newest note: "i paid 25", "it took 2 hours". */
 export const VALUE_TOLD = wordSet(
-  "more_like was_more_like it_was_more_like its_more_like was i_paid cost_me it_cost_me it_cost i_gave it_took took_me it_took_me closer_to it_was_closer_to was_closer_to its_closer_to exactly it_was_exactly i_spent it_came_to came_to no_i_mean no_i_meant nope_i_mean nope_i_meant scratch_that strike_that looked_again i_looked_again checked_again i_checked_again double_checked turns_out_it_was turned_out_to_be",
+  "more_like was_more_like it_was_more_like its_more_like was i_paid cost_me it_cost_me it_cost i_gave it_took took_me it_took_me closer_to it_was_closer_to was_closer_to its_closer_to exactly it_was_exactly i_spent it_came_to came_to no_i_mean no_i_meant nope_i_mean nope_i_meant scratch_that strike_that looked_again i_looked_again checked_again i_checked_again double_checked turns_out_it_was turned_out_to_be ended_up_being it_ended_up_being",
 );
 /** The same before a time or miles alone. */
-export const MEASURE_TOLD = wordSet("its it_is ended_up_being ended_up_at ended_up came_out_to");
+export const MEASURE_TOLD = wordSet("its it_is ended_up_at ended_up came_out_to");
 /** Behind a value: how well it is known ("to be exact", "if i'm honest"), or what is in it. */
 export const OPENS_EXACT = wordSet("to if with");
 export const EXACT = wordSet("exact precise honest honestly picky strict truthful fair accurate penny");

@@ -108,7 +108,7 @@ export const ANOTHER = wordSet("another another_one one_more");
 export const ONE = wordSet("one ones");
 
 /** Before "all three": pieces that something was for or on. */
-export const FOR_ALL = wordSet("for on to");
+export const FOR_ALL = wordSet("for on to into");
 
 /** What stands between pieces and what became of them. */
 export const BE = wordSet("is are was were got just");
@@ -209,7 +209,7 @@ export const ONE_MORE_SAID = wordSet("a an another new");
 export const KEPT_FOR = wordSet("for to");
 
 /** Where one of several goes. */
-export const GOES_TO = wordSet("to away back");
+export const GOES_TO = wordSet("to away back out");
 
 /** Behind one of several: for, to or from whom, and the rest of "let one go", "put one up". */
 export const GOES_ON: ReadonlySet<string> = new Set([
