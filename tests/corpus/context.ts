@@ -12,7 +12,7 @@ import { type Chat, openChat, type Said } from "../bot/conversation/chat.ts";
  */
 
 /** What a message should leave recorded: facts, or a change of facts that stood. Fields that are not there are free. */
-type Wanted =
+export type Wanted =
   | Record<string, unknown>
   | { mend: true; facts: Record<string, unknown>[] }
   | { removed: true; was: Record<string, unknown>[] };
@@ -28,6 +28,8 @@ export interface ContextCase {
   /** Which of `before` (from 0) is replied to. */
   replyTo?: number;
   facts: Wanted[];
+  /** What is as good: where several pieces are alike, any of them. */
+  or?: Wanted[][];
   /** Whether it has to be asked, must not be, or may. */
   ask: true | false | "either";
   /** How many questions are open after the message, where that matters. */
@@ -218,7 +220,11 @@ function areFacts(wanted: readonly Record<string, unknown>[], facts: readonly Fa
 }
 
 /** Whether the books changed as the case wants it. */
-function isRight({ facts }: ContextCase, { added, removed, books }: Change): boolean {
+function isRight({ facts, or = [] }: ContextCase, change: Change): boolean {
+  return [facts, ...or].some((wanted) => isAsWanted(wanted, change));
+}
+
+function isAsWanted(facts: readonly Wanted[], { added, removed, books }: Change): boolean {
   const [first] = facts;
   if (first && "removed" in first)
     return added.length === 0 && areFacts(first["was"] as Record<string, unknown>[], removed, books);
@@ -256,8 +262,9 @@ function outcomeOfFacts(stage: Stage, one: ContextCase, played: Played): Outcome
 /** Of a message of several facts, some of them recorded: no wrong one where the rest is asked or said to be missing. */
 function outcomeOfPart(stage: Stage, one: ContextCase, played: Played): Outcome {
   const { added, removed, books } = played.change;
+  const wanted = [one.facts, ...(one.or ?? [])].flat() as Record<string, unknown>[];
   const isPart =
-    removed.length === 0 && added.every((fact) => one.facts.some((each) => isFact(each, fact, books)));
+    removed.length === 0 && added.every((fact) => wanted.some((each) => isFact(each, fact, books)));
   const isTold = played.asked || played.said.text.includes("not recorded");
   if (!isPart || !isTold) return "wrong silently";
   if (!played.asked) return "refused needlessly";

@@ -1,0 +1,39 @@
+import { afterAll, describe, expect, it } from "vitest";
+import { RIGHT, Stage, tryCase } from "../context.ts";
+import { type Cell, covering } from "./cells.ts";
+import { KNOWN } from "./known.ts";
+import { pointing } from "./pointing.ts";
+import { added, corrected, joined, plainly } from "./told.ts";
+
+const stage = new Stage();
+afterAll(() => stage.end());
+
+/** `few`: how many of its cells are tried each time; all of them in the long runs. */
+const GRIDS: readonly { name: string; cells: () => Cell[]; few: number }[] = [
+  { name: "pointing", cells: pointing, few: 70 },
+  { name: "plainly", cells: plainly, few: 50 },
+  { name: "joined", cells: joined, few: 30 },
+  { name: "added", cells: added, few: 30 },
+  { name: "corrected", cells: corrected, few: 40 },
+];
+
+/** The failures of cells, each with what was replied. */
+function failures(cells: readonly Cell[]): { id: string; told: string }[] {
+  return cells.flatMap((cell) => {
+    const { outcome, reply } = tryCase(stage, cell);
+    return RIGHT.has(outcome) ? [] : [{ id: cell.id, told: `${cell.id}: ${outcome}: ${reply}` }];
+  });
+}
+
+describe.each(GRIDS)("$name", ({ name, cells, few }) => {
+  const known = KNOWN.filter(({ grid }) => grid === name);
+
+  it("fails in no cell but those known to", () => {
+    const failed = failures(process.env["LONG"] ? cells() : covering(cells(), few));
+    const isKnown = (id: string): boolean => known.some(({ cells: each }) => each.test(id));
+    expect(failed.filter(({ id }) => !isKnown(id)).map(({ told }) => told)).toEqual([]);
+    // What is mended is no longer known to fail.
+    if (process.env["LONG"])
+      expect(known.filter(({ cells: each }) => !failed.some(({ id }) => each.test(id)))).toEqual([]);
+  });
+});
