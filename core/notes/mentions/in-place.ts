@@ -88,11 +88,10 @@ export function isDoneTo(tokens: readonly Tok[], at: number, goes: boolean): boo
   if (verb.roles.labor === true || isHold(verb)) return true;
   if (!isHeadOf(verb, isBuy)) return isToldOf(verb);
   const acts = tokens[placeBefore(tokens, at - 1, LESSENS)];
-  return (acts !== undefined && isSomebody(acts)) || (goes && isOfStanding(verb));
+  // "amy bought one, 150", but "pete found another one"
+  const isName = acts?.unknown === true && !ANOTHER.has(tokens[at + 1]!.text);
+  return acts?.roles.person === true || isName || (goes && isOfStanding(verb));
 }
-
-/** Somebody by a word for it, or by a name that is in no list. */
-const isSomebody = ({ roles, unknown }: Tok): boolean => roles.person === true || unknown === true;
 
 const isBuy = (kind: string): boolean => kind === "buy";
 
@@ -104,7 +103,7 @@ const lastWordOf = ({ text }: Tok): string => text.slice(text.lastIndexOf(" ") +
 
 /** "paint 9 for the pair", "got 150 for one"; "nightstands sold 75 for the pair" is what they brought together. */
 const isGoneTo = (told: readonly Tok[]): boolean =>
-  told.some(goesToPieces) && !told.some(({ kind }) => kind === "piece");
+  told.some(goesToPieces) && !told.some(({ kind, roles }) => kind === "piece" || roles.pronoun === true);
 
 const goesToPieces = (token: Tok): boolean => token.kind === "amount" || isOfPieces(token);
 
