@@ -54,7 +54,7 @@ export const statement = defineVerb({
     says: [
       {
         say: phrases(
-          "loan_balance balance statement statement_says loan_statement statement_balance new_balance new_loan_balance balance_is current_balance lender_says servicer_says bank_says bank_says_i_owe site_says_i_owe app_says_i_owe website_says_i_owe lender_says_i_owe portal_says_i_owe loan_says loan_website_says loan_site_says loan_app_says loan_bill loan_bill_says statements_in statement_is_in statement_came balance_is_now balance_now balance_says remaining_balance payoff loan_balance_should_be loan_balance_should_read loan_balance_ought_to_be balance_ought_to_be loan_should_be_at loan_should_be loan_is_at loan_is_now loan_is_now_at loan_is_down_to loan_down_to loan_sits_at loan_stands_at balance_is_at",
+          "loan_balance balance statement statement_says loan_statement statement_balance new_balance new_loan_balance balance_is current_balance lender_says servicer_says bank_says bank_says_i_owe site_says_i_owe app_says_i_owe website_says_i_owe lender_says_i_owe portal_says_i_owe loan_says loan_website_says loan_site_says loan_app_says loan_bill loan_bill_says statements_in statement_is_in statement_came balance_is_now balance_now balance_says remaining_balance payoff loan_balance_should_be loan_balance_should_read loan_balance_ought_to_be balance_ought_to_be loan_should_be_at loan_should_be loan_is_at loan_is_now_at loan_is_down_to loan_down_to loan_sits_at loan_stands_at balance_is_at",
         ),
         with: ["number"],
         without: ["piece", "percent"],

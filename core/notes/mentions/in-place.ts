@@ -72,6 +72,8 @@ function isObject(tokens: readonly Tok[], at: number, to: number): boolean {
     const isMoney = GROUPS_OF_MONEY.has(tokens[to - 1]!.text) && !told.some(isOfPieces) && !isHold(before);
     return !isMoney && isGoneTo(told);
   }
+  // "he paid the rest, 50"
+  if (tokens[to - 1]!.text === "rest") return before.roles.labor === true || isHold(before);
   const verb = SOMEBODY.has(before.text) || before.roles.person === true ? led - 1 : led;
   const next = tokens[to];
   const goes = next !== undefined && (GOES_TO.has(next.text) || isOfStanding(next));
@@ -116,7 +118,9 @@ const isOfPieces = (token: Tok): boolean =>
 
 const isAtWork = (kind: string): boolean => kind === "work" || kind === "start";
 
-const isHold = (token: Tok): boolean => isHeadOf(token, (kind) => kind === "hold");
+/** "holding", "on hold"; "another deposit on the desk" is money. */
+const isHold = (token: Tok): boolean =>
+  isHeadOf(token, (kind) => kind === "hold") && !isHeadOf(token, (kind) => kind === "fallthrough");
 
 /** What may come behind a piece, and is none of its own words. */
 function endsPiece(tokens: readonly Tok[], to: number): boolean {

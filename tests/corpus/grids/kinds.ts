@@ -659,7 +659,7 @@ export const KINDS: readonly Kind[] = [
       "balance on the student loan is 8900",
       "the loan is down to 8900",
       "loan is down to 8900",
-      "loan is now 8900",
+      "the loan stands at 8900",
       "loan is at 8900",
       "the loan says 8900",
       "statement says 8900",
