@@ -13,12 +13,12 @@ const BOUND_FOR = `${PRIVATE_PLACE}|bus|train|errands|office|shift|run|jog`;
 
 /** What stands beside a piece: which it was not, streets and spots, who is told by it, what a stream costs, how it was paid. */
 export const BESIDE = rowsOf<OwnerEffect>({
-  "underway: husband picked up a dresser for 30 on his way home from work": `$|<place>|<piece>|<person> [${UNDERWAY} home|back* from|to|after <art>|his|her|their? ${BOUND_FOR}]`,
+  "underway: husband picked up a dresser for 30 on his way home from work": `$|<place>|<piece>|<person>|off [${UNDERWAY} home|back* from|to|after <art>|his|her|their? ${BOUND_FOR}]`,
   "underway: paid 9 for gas on the way": `<supply> … [${UNDERWAY} home|back|there|over*] ;`,
   "underway: on the way back got sandpaper 7": `^ [${UNDERWAY} home|back|there|over* ,?] i|we|got|picked_up|bought|grabbed|paid|stopped|spent|<supply>`,
-  "underway: dad grabbed a bookcase for 25 on his way home": `$|<place>|<piece>|<person> [${UNDERWAY} home|back] ;`,
+  "underway: dad grabbed a bookcase for 25 on his way home": `$|<place>|<piece>|<person>|off [${UNDERWAY} home|back] ;`,
   "underway: got a hutch 45 off a lady moving out":
-    "from|off|off_of <art>? <trait>|<opinion>|<plain>* <person>|<new> [moving|relocating|downsizing|clearing|emptying out|house|away|abroad|home|town|his|her|their|the|attic|garage|basement*] !to",
+    "from|off|off_of|to <art>? <trait>|<opinion>|<plain>* <person>|<new> [moving|relocating|downsizing|clearing|emptying out|house|away|abroad|overseas|across|cross_country|interstate|home|town|his|her|their|the|attic|garage|basement*] !to",
   "underway: sent 200 to the loan while dinner burned":
     "$|loan [while|as|when <art>? dinner|supper|lunch|breakfast|coffee|toast|laundry|pasta|rice|soup|food <any> <any>? lol?] ;",
   "underway: got two stools at the thrift store on my lunch break, 24 for the pair":

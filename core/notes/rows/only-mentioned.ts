@@ -103,7 +103,7 @@ export const NOT_ENDED = rowsOf<TurnEffect>({
     "!!<miles> <~retire> … [and|but|then|&|, then? back|took_it_back|brought_it_back|brought_it_home|brought_back|home|came_back|right_back|it_came_back|they_were_closed|it_was_closed back|home|again? <any>?] ;",
   "other: desk is junk but listed":
     "<piece> is|was|looks|looked [like|just|basically|total|pure|such* junk|trash|garbage|rubbish|scrap but|and|though|so|,? <any>* listed|selling|for_sale|up|works|solid|sells|sturdy]",
-  "intention: gave my sister the dresser on loan": `<~retire>|gave … <piece> … [${A_WHILE} <any>? <any>?] ;`,
+  "intention: gave my sister the dresser on loan": `!gave_me|gave_us <~retire>|gave … <piece> … [${A_WHILE} <any>? <any>?] ;`,
   "other: donated a desk from home":
     "<~retire> <art>|old? <piece> [from_home|of_my_own|of_mine|of_our_own|of_ours|from_my_house|from_our_house|from_our_home|from_my_room|i_had_at_home|we_had_at_home|i_grew_up_with]",
   "doubt: gave the desk to the painter":

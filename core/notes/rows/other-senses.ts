@@ -23,6 +23,11 @@ export const OTHER_SENSES = rowsOf<TurnEffect>({
     "keep|keeping|kept … <piece> [for|in my|our own <any>]",
   "word: keeping the stool, other two still need doing":
     "<retire>|<sell>|<finish>|<list> … [,|.|;|-|and|but|i|we|still|have|got* <art>? other|others|remaining|rest|last # ones|one|of_them? still|yet|both|all* need|needs|to_do|to_go|left_to_do|waiting <word>? <word>?] ;",
+  "word: sold the desk 140, dropped it off on the way to church":
+    ",|.|!|and|then|& i|we|just* [dropped|dropping it|them|her|him off at? my|her|his|their|the*] !!$",
+  // How a piece was finished, and not for how long it was worked on.
+  "word: finished the desk, painted it navy":
+    "<~finish> !!<time> with? <art>? <trait>* <piece>? [,|-|and|.|!* <labor> <labor>|and* it|them <art>? <trait>|<opinion>|<plain>|and|with|<part>*] ;",
   // "he'll" and "she'd", whose mark is gone by now.
   "offer: he'll take the dresser for 150":
     "[hell|shell|theyll|wholl|itll|youll|hed|shed|theyd|youd|whod take|buy|pay|give|give_me|do|go|pick|grab|sell|list|let|part|want|get|have|trade|drop|come|send|bring|accept|settle|split|swap]",

@@ -16,7 +16,8 @@ import { isDeed, isEnd, isTold, type Stretch, stretchesOf } from "./told.ts";
 
 /** The readings of a line without what it tells in passing, where those are whole and its own are not. */
 export function withoutTold(readings: Reading[], lexed: () => Tok[], read: Read): Reading[] {
-  if (readings.every((one) => one.kind !== "unclear" || one.byBooks)) return readings;
+  const isOpen = (one: Reading): boolean => one.kind === "unclear" && (!one.byBooks || readings.length > 1);
+  if (!readings.some(isOpen)) return readings;
   const tokens = lexed();
   return tokens.length > TOKENS_MAX
     ? readings

@@ -5,6 +5,7 @@ import { STAYS, TRADES, US } from "../words/chatter.ts";
 import { isCommon } from "../words/daily.ts";
 import { AND, THE_SAME, WHOSE_OWN } from "../words/links.ts";
 import {
+  ANY_OR_OWN,
   BE,
   BEFORE_AS,
   CARRIES,
@@ -26,6 +27,7 @@ import {
   OPENS_TOLD,
   SAYS,
   STILL,
+  THEIR_DEALS,
   THROUGH,
   TURNS_ON,
   WANTED_FOR,
@@ -84,8 +86,10 @@ export function isTold(tokens: readonly Tok[], stretch: Stretch, isGoingOn: bool
   for (let at = from; at < said; at += 1) if (TURNS_ON.has(tokens[at]!.text)) return false;
   for (let at = said; at < to; at += 1) {
     const token = tokens[at]!;
-    if (isVerb(token) || DENIES.has(token.text)) isLivedIn = true;
-    if (isSafe(tokens, at, stretch)) continue;
+    const isTheirs =
+      isTheirDeal(tokens, at, stretch) || (token.roles.labor && isOfTheirs(tokens, at, stretch));
+    if (isTheirs || isVerb(token) || DENIES.has(token.text)) isLivedIn = true;
+    if (isTheirs || isSafe(tokens, at, stretch)) continue;
     const isNaming = at > said && NAMES_WHO.has(tokens[at - 1]!.text) && !isSeveral(token);
     if (!isUnlisted(token) || isNaming) return false;
     strange += 1;
@@ -113,6 +117,19 @@ export const isVerb = ({ kind, text }: Tok): boolean =>
 /** What the books would take for something done. */
 export const isDeed = (token: Tok): boolean =>
   !isVerb(token) && headsOf(token).some(({ light, tails }) => !light && tails === null);
+
+/** "they just bought a house", "he sold his boat": what others do with a thing that is none of ours. */
+function isTheirDeal(tokens: readonly Tok[], at: number, { said, to }: Stretch): boolean {
+  if (!THEIR_DEALS.has(tokens[at]!.text) || !isThey(tokens[said]!)) return false;
+  const [next, ...object] = tokens.slice(at + 1, to);
+  if (!next || !(ANY_OR_OWN.has(next.text) || isSeveral(next))) return false;
+  return [next, ...object].every(
+    (token) => token.kind !== "piece" && !token.roles.supply && !isUnlisted(token),
+  );
+}
+
+const isThey = ({ text }: Tok): boolean =>
+  THE_SAME.has(text.replace(/(?:s|re|ve)$/, "")) || isOwner(text) || HERS.has(text);
 
 /** A token of a stretch that says nothing of a fact. */
 function isSafe(tokens: readonly Tok[], at: number, stretch: Stretch): boolean {
@@ -209,7 +226,7 @@ function isOfTheirs(tokens: readonly Tok[], at: number, { said }: Stretch): bool
   const next = tokens[at + 1];
   if (CARRIES.has(tokens[at]!.text) && next?.roles.pronoun)
     return before.some(({ text, roles }) => roles.person && !HOUSEHOLD.has(text));
-  return WHOSE_OWN.has(next?.text ?? "") && before.some(({ text }) => THE_SAME.has(text));
+  return WHOSE_OWN.has(next?.text ?? "") && before.some(isThey);
 }
 
 const isUs = ({ text }: Tok): boolean => US.has(text);

@@ -3,6 +3,8 @@ import type { Clause, Tok } from "../clause.ts";
 import { claim, firstFree, placeAfter } from "../clause.ts";
 import { comingDay } from "../quantities/days.ts";
 import { LABOR_NAMES } from "../words/labors.ts";
+import { ARTICLES } from "../words/filler.ts";
+import { ON_PIECE } from "../words/links.ts";
 import { EACH_WORDS } from "../words/numbers.ts";
 import { BEFORE_PICKUP_DAY, BETWEEN_DAYS, PICKUP, UNTIL } from "../words/times.ts";
 import type { Fill, Filled } from "./filled.ts";
@@ -104,8 +106,46 @@ export const labor: Fill = (clause) => {
     ) ?? clause.tokens.find((word) => word.kind === "word" && word.roles.labor && !word.claimed);
   if (!token) return null;
   claim(token);
-  return { value: LABOR_NAMES.get(token.text) ?? token.text };
+  const done = LABOR_NAMES.get(token.text) ?? token.text;
+  const what = workedOn(clause.tokens, clause.tokens.indexOf(token) + 1, COLORS.test(done));
+  claim(...what);
+  return { value: [done, ...what.map(({ text }) => text)].join(" ") };
 };
+
+/** "scraping stickers off the desk", "painted the desk sage green": whatever it is, where it can only be what was done. */
+function workedOn(tokens: readonly Tok[], from: number, isColor: boolean): readonly Tok[] {
+  const piece = tokens.findIndex(({ kind }, at) => kind === "piece" && at >= from);
+  if (piece < 0) return [];
+  const off = thingsFrom(tokens, ON_PIECE.has(tokens[from]?.text ?? "") ? from + 1 : from);
+  const [link, behind] = [tokens[from + off.length], tokens.slice(piece + 1)];
+  if (off.some(isNew) && ON_PIECE.has(link?.text ?? "") && piece <= from + off.length + LINK_MAX)
+    return off.filter(({ roles }) => !roles.filler);
+  const colors = isColor && behind[0]?.text !== "and" ? thingsFrom(behind, 0) : [];
+  const next = behind[colors.length];
+  const isLast = next === undefined || next.kind === "mark" || next.kind === "duration";
+  return isLast && colors.some(isNew) ? colors.filter(({ roles }) => !roles.filler) : [];
+}
+
+/** What a thing may be called by, from a place on. */
+function thingsFrom(tokens: readonly Tok[], from: number): readonly Tok[] {
+  let to = from;
+  while (to < from + THING_WORDS_MAX && isOfThing(tokens[to])) to += 1;
+  return tokens.slice(from, to);
+}
+
+const isNew = ({ unknown }: Tok): boolean => unknown === true;
+
+function isOfThing(token: Tok | undefined): boolean {
+  if (token?.kind !== "word" || token.claimed || ON_PIECE.has(token.text)) return false;
+  const { plain, opinion, trait, supply, heads } = token.roles;
+  const isOfAny = isNew(token) || ARTICLES.has(token.text) || token.text === "and";
+  return !heads && Boolean(isOfAny || plain || opinion || trait || supply);
+}
+
+const COLORS = /^(?:re)?(?:paint|stain|spray|glaz|dye)ing$/;
+const THING_WORDS_MAX = 4;
+/** "out of the old kids desk" */
+const LINK_MAX = 4;
 
 export const miles: Fill = (clause) => {
   const token = firstFree(clause, "miles");

@@ -30,7 +30,7 @@ retiree reverend rider roadie rookie sailor salesperson schoolteacher scoutmaste
 sheriff shopkeeper shopper skater skier sleepyhead snob socialite soloist sophomore spouse sprinter stepdad
 stepkid stepmom stewardess striker stylist subcontractor surfer surgeon swimmer tattooist taxidermist
 teammate technician teller trainee trainer typist undertaker usher vendor veteran veterinarian violinist
-waiter waitress warden watchman widow widower winemaker wrestler yogi zookeeper
+duplex audition subdivision waiter waitress warden watchman widow widower winemaker wrestler yogi zookeeper
 `;
 
 /** Bad and good names for people, and what one calls them (mild). */

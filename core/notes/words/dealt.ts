@@ -89,7 +89,7 @@ export const dealOf = (words: string): Deal | undefined => BY_PHRASE.get(words);
 
 /** Nothing of a deal by themselves. */
 export const BESIDE_DEAL = wordSet(
-  "the a an theres heres there_is here_is and so then also too as_well as just already finally now today this_morning this_afternoon tonight yesterday it its that thats this is was were are be been been_and i im ive we me us my our for at on of in to with by from off all him her his hers she he they them their theirs same money cash there over here out right away straight within the_hour an_hour hour minutes later ago of_course yes yay ok okay well oh ah and_then but first last one ones price total even still sitting since because cause where who which came_true you know guess whole thing goes noon lunch lunchtime evening night minute hours minutes this_time or_best or_best_offer obo firm or_nearest_offer him_and_her in_full in_all all_together altogether together thats_it its_his its_hers its_theirs in_twenties twenties in_tens in_fives in_bills in_notes on_him on_her on_them or_so like_a_charm took_pics took_pictures took_photos photographed snapped_pics till until when once time times day days next_week next_weekend on_the_spot the_money the_cash the_site the_garage the_driveway the_house the_shop the_porch the_phone the_lot the_table_top the_way a_bit a_while a_day a_week a_minute a_second a_few a_lot a_little the_same the_spot spot",
+  "the a an theres heres there_is here_is and so then also too as_well as just already finally now today this_morning this_afternoon tonight yesterday it its that thats this is was were are be been been_and i im ive we me us my our for at on of in to with by from off all him her his hers she he they them their theirs same money cash there over here out right away straight within the_hour an_hour hour minutes later ago of_course yes yay ok okay well oh ah and_then but first last one ones price total even still sitting since because cause where who which came_true you know guess whole thing goes noon lunch lunchtime evening night minute hours minutes this_time or_best or_best_offer obo firm or_nearest_offer him_and_her in_full in_all all_together altogether together thats_it its_his its_hers its_theirs in_twenties twenties in_tens in_fives in_bills in_notes on_him on_her on_them or_so like_a_charm took_pics took_pictures took_photos photographed snapped_pics till til until when once time times day days next_week next_weekend on_the_spot the_money the_cash the_site the_garage the_driveway the_house the_shop the_porch the_phone the_lot the_table_top the_way a_bit a_while a_day a_week a_minute a_second a_few a_lot a_little the_same the_spot spot",
 );
 
 /** Whoever it is that has come for a piece; more words tell which. */
@@ -110,7 +110,9 @@ export const SAYS_OF_IT = wordSet(
 export const BEFORE_COMING = wordSet("till until til by");
 
 /** Between somebody and what tells which one: "teacher from across the street". */
-export const TELLS_WHICH = wordSet("from with in next across two over at who down up of that");
+export const TELLS_WHICH = wordSet(
+  "from with in next across two over at who down up of that moving named near",
+);
 
 /** What may not be a part of what somebody is called by. */
 export const NOT_OF_NAME = wordSet("to for on and so its is was", TELLS_WHICH);

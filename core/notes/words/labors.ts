@@ -57,7 +57,7 @@ const DOINGS = phrases(`
   toiling_over hacking_at hacking_away_at going_over tinkering_with tinkering puttering_with puttering
   futzing_with futzing fiddling_with fussing_with fussing_over messing_with wrestling_with wrestling
   banging_on beating_on grinding_away_at wrangling fabricating embellishing tweaking brushing feathering
-  tying knotting springing color_matching picking_at pecking_at poking_at working_over fooling_with
+  picking prying digging coaxing measuring unsticking unjamming tying knotting springing color_matching picking_at pecking_at poking_at working_over fooling_with
 `);
 
 export const LABORS: readonly string[] = [...STEMS.flat(), ...JOBS, ...DOINGS];

@@ -170,6 +170,9 @@ export const PLAIN_LOANS = wordSet(
 export const EACH_OF_LOANS = wordSet("each apiece ea every");
 export const ALL_LOANS = wordSet("both all loans of them piece a");
 
+/** Between what is worked on and the piece that it is on. */
+export const ON_PIECE = wordSet("off out from on in inside under of into around");
+
 /** "12 hours on the ward": what a time was spent with. */
 export const SPENT_AT = wordSet("of on at");
 

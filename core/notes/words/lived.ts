@@ -247,3 +247,9 @@ export const IS_OVER: Readonly<Record<string, ReadonlySet<string>>> = {
     "is was back up available again free available_again free_again for_sale for_sale_again back_up back_on_the_market on the market still ours here mine",
   ),
 };
+
+/** What others do with things of their own, and before which of them. */
+export const THEIR_DEALS = wordSet(
+  "bought buying buys got gets getting found sold selling sells adopted adopting adopts traded collects picked_up grabbed rents rented",
+);
+export const ANY_OR_OWN = wordSet("a an another some new his her their more lots");

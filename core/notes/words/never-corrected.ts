@@ -152,7 +152,7 @@ stays steady steaks stealing steals steamed steamier steams steamy steels steepe
 sticking stills stinging stings stink stinks stinting stirs stocking stocks stokes stoking stoles stomp
 stomps stones stoop stooped stoops stored storks storms stoves stowed strain strained straining strains
 strand stranding strands straws strayed straying stream streamer streamers strewed strewing strews stride
-strife striker strikes string strings stripe striping strips strive stroke strung students studios studs
+strife striker strikes stripe stripes string strings stripe striping strips strive stroke strung students studios studs
 study stumps suave subscriptions suit suited suits supers supple supplest supplied supplier suppliers
 suppose supposes swamp swamps swapped swaps sways sweats sweeper sweets swelled sweller swelling swigs
 swines swivels swooped tabled tablet tablets tacky taint taints taken taker takes taking tales tally taming

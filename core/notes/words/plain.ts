@@ -97,7 +97,7 @@ const SMALL =
   "times moment minute-man second-nature today-only tonight-only while-back course sure-thing rest-easy though although however yet-another " +
   "that-said than such same such-a both-ways every each-time own himself herself themselves itself yourself myself ourselves whatever whoever " +
   "whichever anyone someone-else something-else anything everything one-more another-one else etc via-via per usual like-new as-is gonna-love " +
-  "drying curing soaking airing-out scratch scratches dent dents ding dings gum tape-residue instead uses days far behind beside below above under between coast market recalled next-door mildew rotten rot run unload biggest smallest best worst yet dead photos touch touch-up patch todays yesterdays box boxes bag bags carry flat parade loss shelter charity lil little big huge tad wee smidge teeny ol ole ok";
+  "piano-lessons piano-lesson piano-practice piano-recital glitter coupon coupons overseas wobble wobbles wobbling page drying curing soaking airing-out scratch scratches dent dents ding dings gum tape-residue instead uses days far behind beside below above under between coast market recalled next-door mildew rotten rot run unload biggest smallest best worst yet dead photos touch touch-up patch todays yesterdays box boxes bag bags carry flat parade loss shelter charity lil little big huge tad wee smidge teeny ol ole ok";
 
 /** Verdicts and asides of Britain, Australia and the South. */
 const DIALECT =
