@@ -120,11 +120,12 @@ export const isDeed = (token: Tok): boolean =>
 
 /** "they just bought a house", "he sold his boat": what others do with a thing that is none of ours. */
 function isTheirDeal(tokens: readonly Tok[], at: number, { said, to }: Stretch): boolean {
-  if (!THEIR_DEALS.has(tokens[at]!.text) || !isThey(tokens[said]!)) return false;
+  if (!THEIR_DEALS.has(tokens[at]!.text.replace("just ", "")) || !isThey(tokens[said]!)) return false;
   const [next, ...object] = tokens.slice(at + 1, to);
-  if (!next || !(ANY_OR_OWN.has(next.text) || isSeveral(next))) return false;
+  if (!next || !(ANY_OR_OWN.has(next.text) || isSeveral(next) || next.roles.plain)) return false;
+  if (object.length === 0 && ANY_OR_OWN.has(next.text)) return false;
   return [next, ...object].every(
-    (token) => token.kind !== "piece" && !token.roles.supply && !isUnlisted(token),
+    (token) => token.kind !== "piece" && !isUnlisted(token) && (!token.roles.supply || token.roles.plain),
   );
 }
 
@@ -145,7 +146,7 @@ function isSafe(tokens: readonly Tok[], at: number, stretch: Stretch): boolean {
   if (roles.labor) return isOfTheirs(tokens, at, stretch);
   if ((token.hints & HINTS.month) !== 0) return before === "in";
   if (roles.stream && !roles.plain) return false;
-  if (isOwner(text) && !WHOSE_OWN.has(text))
+  if (isOwner(text) && !WHOSE_OWN.has(text) && !HERS.has(text))
     return at + 1 < stretch.to ? isVerb(tokens[at + 1]!) : !NAMES_WHOSE.has(before);
   if (text === "his" || text === "her") return at + 1 < stretch.to;
   if (text === "through") return THROUGH.has(before) && at + 1 < stretch.to;
