@@ -154,7 +154,7 @@ function tellingsIn(tokens: readonly Tok[]): (tells: Telling) => Stretch[] {
   const stretches = stretchesOf(tokens);
   const turns = unfinished
     .fired(tokens, unitsOf([...tokens]))
-    .filter(({ effect }) => effect !== "word" && effect !== "labor");
+    .filter(({ effect }) => effect !== "word" && effect !== "labor" && effect !== "other");
   return (tells) => {
     const told: Stretch[] = [];
     for (const stretch of stretches) {

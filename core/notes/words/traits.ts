@@ -3,7 +3,7 @@ import { phrases, wordSet } from "./words.ts";
 /** Words that describe a piece. Any other unknown word before a known noun is a trait too. */
 export const TRAITS: readonly string[] = phrases(`
   drop_side white black gray grey brown blue green red pink yellow orange purple teal navy cream ivory
-  beige sage terracotta charcoal mustard burgundy maroon lavender lilac mauve taupe emerald cobalt indigo blush periwinkle chartreuse ombre two_tone eggshell robin_egg robins_egg tan gold silver brass copper turquoise mint aqua dark light tall short small big large little tiny
+  beige sage terracotta charcoal burgundy maroon lavender lilac mauve taupe emerald cobalt indigo blush periwinkle chartreuse ombre two_tone eggshell robin_egg robins_egg tan gold silver brass copper turquoise mint aqua dark light tall short small big large little tiny
   huge long wide narrow skinny low high mini round oval square rectangular oak pine maple walnut cherry
   mahogany birch poplar teak cedar rosewood wood wooden metal iron steel glass marble leather velvet vinyl
   wicker rattan cane caned bamboo laminate veneer mcm midcentury mid century modern antique vintage retro
