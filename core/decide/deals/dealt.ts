@@ -18,11 +18,13 @@ import {
   type Deal,
   dealOf,
   ENDS_WHO,
+  FEW_PEOPLE,
   NO_INTEREST,
   NOT_OF_NAME,
   OF_SOME_KIND,
   OPENS_DOING,
   SAYS_OF_IT,
+  SEVERAL_PEOPLE,
   TELLS_OTHERWISE,
   TELLS_WHICH,
   WHOSE_KIN,
@@ -251,9 +253,6 @@ interface Somebody {
 
 /** "he's in", "she's with her mom": what they are tells nobody from others. */
 const STANDS_FOR = /^(?:s?hes?|they(?:re)?)$/;
-/** "two college kids" */
-const FEW = /^(?:[2-6]|two|three|four|five|six)$/;
-const SEVERAL = /(?:s|people|folks|men|women)$/;
 const BEFORE_MAX = 3;
 const BEHIND_MAX = 6;
 
@@ -279,7 +278,7 @@ function somebodyAt(words: readonly Word[], at: number, known: Known): Somebody 
   if (!mayBe) return null;
   for (let head = from; head <= from + BEFORE_MAX && head < words.length; head += 1) {
     const word = words[head]!;
-    const isCount = head === from && word.token.kind === "amount" && FEW.test(word.text);
+    const isCount = head === from && word.token.kind === "amount" && FEW_PEOPLE.test(word.text);
     if (isCount) continue;
     if (word.token.kind === "mark" || word.token.kind === "amount") return null;
     // "twin mom", "lady buyer": the last one is.
@@ -293,7 +292,7 @@ function somebodyAt(words: readonly Word[], at: number, known: Known): Somebody 
       if (!isModifier) break;
       continue;
     }
-    if (words[from]!.token.kind === "amount" && !SEVERAL.test(word.text)) return null;
+    if (words[from]!.token.kind === "amount" && !SEVERAL_PEOPLE.test(word.text)) return null;
     // Of our own household.
     const whose = words[from - 1]?.text ?? "";
     const isOurs = HOUSEHOLD.has(word.text) && !WHOSE_KIN.has(whose) && head === from;

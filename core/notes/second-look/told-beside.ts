@@ -16,12 +16,15 @@ import { isDeed, isEnd, isTold, type Stretch, stretchesOf } from "./told.ts";
 
 /** The readings of a line without what it tells in passing, where those are whole and its own are not. */
 export function withoutTold(readings: Reading[], lexed: () => Tok[], read: Read): Reading[] {
-  const isOpen = (one: Reading): boolean => one.kind === "unclear" && (!one.byBooks || readings.length > 1);
-  if (!readings.some(isOpen)) return readings;
+  const isOpen = readings.some((one) => one.kind === "unclear" && !one.byBooks);
+  const isAsked = readings.length > 1 && readings.some(({ kind }) => kind === "unclear");
+  if (!isOpen && !isAsked) return readings;
   const tokens = lexed();
-  return tokens.length > TOKENS_MAX
-    ? readings
-    : (besideTold(tokens, read) ?? ledUpTo(tokens, read) ?? readings);
+  if (tokens.length > TOKENS_MAX) return readings;
+  if (isOpen) return besideTold(tokens, read) ?? ledUpTo(tokens, read) ?? readings;
+  // "sold the dresser 150, he bought a boat": the facts beside it stand as they were read.
+  const made = wholeWithout(tokens, tellingsIn(tokens)(isTold), read);
+  return made?.length === readings.filter(({ kind }) => kind !== "unclear").length ? made : readings;
 }
 
 type Read = (tokens: Tok[]) => Reading[];

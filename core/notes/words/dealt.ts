@@ -101,6 +101,10 @@ export const ANYBODY = wordSet(
 export const OF_SOME_KIND =
   /^(?:[a-z]{2,}(?:ers?|ors?|ists?|ians?|men|man|woman|women|ladys?|lady|mom|mum|dad|moms|dads)|students?|couples?|family|families|office|church|school|cafe|restaurant|nurse|nurses|cop|vet|aunt|uncle|mother|father|son|daughter|sister|brother|husband|wife|friend|friends|roommate|boyfriend|girlfriend|mate|cousin|grandma|grandpa|nephew|niece|roomie|partner|parents|twins|bride|widow)$/;
 
+/** "two college kids" */
+export const FEW_PEOPLE = /^(?:[2-6]|two|three|four|five|six)$/;
+export const SEVERAL_PEOPLE = /(?:s|people|folks|men|women)$/;
+
 /** What somebody says of what they have bought, before the money that goes back for it. */
 export const SAYS_OF_IT = wordSet(
   "says said complained complains texted wrote called claims swears reckons found noticed",

@@ -51,7 +51,7 @@ export const SUPPLIES: Readonly<Record<Exclude<Category, "other">, readonly stri
     touch_up_marker wood_marker
   `),
   tools: phrases(`
-    power_strip ear_plug earplug headlamp work_lamp moisture_meter wet_vac shop_vac vac_filter floor_sander
+    power_strip ear_plug earplug headlamp work_lamp moisture_meter wet_vac vac_filter floor_sander
     drum_sander edge_sander pocket_hole_jig extension_pole stud_finder miter_box speed_square
     paint_mixer palette_knife wire_brush scraper_set bit_set drill_set clamp_set brush_set nail_set
     sanding_drum respirator_filter dust_bag sander_bag stencil_brush paint_bucket paint_can_opener
