@@ -1,4 +1,4 @@
-import type { WayRow } from "../../plainer.ts";
+import { waysOf } from "../../plainer.ts";
 
 /** What a profit has in it already: taking it off again would count it twice. */
 const COSTS =
@@ -7,204 +7,68 @@ const GENERIC = "things|stuff|pieces|items|furniture|anything|ones|everything";
 const DEAL = "bought|buy|sold|sell|listed|finished|paid_for|got|picked_up";
 
 /** Books in the words of those who keep them: cost of goods sold, inventory, what is taken off, lists with a column. */
-export const OF_BOOKKEEPING: readonly WayRow[] = [
-  [
-    "the|total|my|our? cost|costs of the|my? goods|goods_sold|sales|stuff_sold|things_sold|what_i_sold|what_we_sold|pieces_sold sold?",
-    "cost of sold pieces",
-    "cost of goods sold this year",
-    "cost of sold pieces this year",
-  ],
-  ["cogs", "cost of sold pieces", "cogs in october", "cost of sold pieces in october"],
-  [
-    "my|the|our? year_end|ending|closing|current|remaining|final inventory|stock !price|value",
-    "tied up",
-    "ending inventory",
-    "tied up",
-  ],
-  [
-    "^ {what|are|my|the|our|pieces|items|things|how_many|did|i|we} a:bought|buy|purchased|purchases|sold|sell|sales|listed|finished|list|finish vs|versus|against|compared_to {pieces|items|things|how_many|did|i|we} b:bought|buy|purchased|purchases|sold|sell|sales|listed|finished|list|finish t:4? $",
-    "how many pieces $a versus how many $b $t",
-    "bought vs sold in june",
-    "how many pieces bought versus how many sold in june",
-  ],
-  [
-    `q:profit|made|make|earned|left|left_over|cleared|clear|net|remains p:4? after|minus|less !than ${COSTS} t:4? $`,
-    "made $p $t",
-    "what is left after rent and gas in june",
-    "what is made in june",
-  ],
-  [
-    "^ p:sales|revenue|takings|income|proceeds minus|less|after|versus|take_away|net_of !than x:3 t:4? $",
-    "$p versus spent on $x $t",
-    "sales minus gas",
-    "sales versus spent on gas",
-  ],
-  [
-    "how_much of what|the_money|the_profit|the_sales|my_sales|everything|that {i|we|have|did|has|that} made|make|earned|brought_in|took_in|sold|sales|profit|money went|goes|go|gets_eaten|was_spent to|on|into|toward|towards|by",
-    "how much went to",
-    "how much of what i made went to gas",
-    "how much went to gas",
-  ],
-  [
-    `^ {list|show|the|all|my|any|which|me} p:${GENERIC} w:over|under|below|above|less_than|more_than n:<number> bucks|dollars? that? i|we {have|ever} d:${DEAL}`,
-    "what did i $d for $w $n",
-    "things under 30 bucks i bought",
-    "what did i bought for under 30",
-  ],
-  [
-    `^ {list|show|the|all|my|any|which|me} p:${GENERIC} {that|was|were|i|we|had|have|ive|weve} a:bought|purchased {for} w:over|under|below|above|less_than|more_than n:<number> {bucks|dollars|and|that|but|i|we|which|then|got} b:sold|went|sell {for} v:over|under|below|above|less_than|more_than m:<number>`,
-    "what did i buy for $w $n and sell for $v $m",
-    "pieces bought under 20 that sold over 40",
-    "what did i buy for under 20 and sell for over 40",
-  ],
-  [
-    "^ bought|buy {for} w:over|under|below|above|less_than|more_than n:<number> {bucks|dollars|and|that|but|i|we|which|then} sold|went|sell {for} v:over|under|below|above|less_than|more_than m:<number>",
-    "what did i buy for $w $n and sell for $v $m",
-    "bought under 20 and sold over 40",
-    "what did i buy for under 20 and sell for over 40",
-  ],
-  [
-    `^ {list|show|the|all|my|any|which|me} p:${GENERIC} {that|was|were|i|we} d:bought|sold {for} w:over|under|below|above|less_than|more_than n:<number>`,
-    "what did i $d for $w $n",
-    "pieces bought under 20",
-    "what did i bought for under 20",
-  ],
-  [
-    "d:what|which|which_pieces|anything|things|pieces|list|show {that|i|have|has|did} doubled|tripled|2x|doubled_up {in|my|our|its|their|the|money|value|price|what|i|we|paid|cost|on} $",
-    "pieces with roi over 100",
-    "what doubled my money",
-    "pieces with roi over 100",
-  ],
-  [
-    "made|make|makes|earned|cleared|returned {a|profit|of|me|us} w:over|more_than|at_least|above|under|less_than|below n:<percent>",
-    "with roi $w $n",
-    "which pieces made over 100%",
-    "which pieces with roi over 100%",
-  ],
-  [
-    "within|in|the|that? same u:day|week {that|as|when|after} i|we? {got|bought|buying|picked|found|it|them|up|was|were} $",
-    "in less than 7 days",
-    "what sold the same week i bought it",
-    "what sold in less than 7 days",
-  ],
-  [
-    "^ so? whats|what_is|what_has_been|anything|whats_been taking|been_taking|took|sitting|been|been_here forever|ages|too_long|so_long|the_longest_time|way_too_long $",
-    "what has been here longest",
-    "whats taking forever",
-    "what has been here longest",
-  ],
-  [
-    "^ what|which_pieces|what_pieces have|havent|havent_i|have_i|havent_we|have_we {i|we|not|never} touched|worked_on|looked_at|messed_with|done_anything_with {in|for|a|while|long|time|ages|forever|recently|lately|yet} $",
-    "what has been here longest",
-    "what havent i touched in a while",
-    "what has been here longest",
-  ],
-  [
-    "n:need|needs|needing a|an|its|their? price|prices|pricing|price_tag|price_on_it|pricing_up|to_be_priced !drop|cut|change|reduction|lowered|drops|cuts",
-    "$n listing",
-    "which pieces need a price",
-    "which pieces need listing",
-  ],
-  [
-    "whats|what_is the? lowest|least|minimum|least_amount|bottom_price {price|amount|that} i|we can|could|should|will {go|take|accept|sell|let|get|ask|and|still|not|lose|it|them|go} on|for =<any>",
-    "break even on",
-    "whats the lowest i can take on the nightstand",
-    "break even on the nightstand",
-  ],
-  [
-    "^ lowest|least|minimum|rock_bottom|bottom {price|amount|that} i|we? {can|could|should|take|accept|sell|let|go|get|ask} on|for =<any>",
-    "break even on",
-    "lowest i can take on the nightstand",
-    "break even on the nightstand",
-  ],
-  [
-    "^ why|how_come|whyd|what_happened|what_went_wrong {did|was|is|were|am|are|have|has|i|we|my|our|sales|profit|profits|the|so|such|lose|lost|losing|make|made|making|do|money|little|much|less|bad|badly|low|poor|slow|down|a|an|month|with} in|with|for|on? m:<month>|last_month|this_month|this_year|last_week|this_week {so|such|a|bad|low|slow|down|poor|good|high|terrible|awful|rough|month|up} $",
-    "how did $m go",
-    "why did i lose money in november",
-    "how did november go",
-  ],
-  [
-    "^ why|how_come {did|do|was|is|i|we} lose|lost|losing|loss|make_so_little|make_nothing|made_so_little|made_nothing {money|so|much} on|with|from x:4 $",
-    "how did $x do",
-    "why did i lose money on the trunk",
-    "how did the trunk do",
-  ],
-  [
-    "^ {list|show|me|the|all} !who|which|when|where|how|did|do x:8 , and|with|plus {the|their|its|my} for_how_much|at_what_price|prices|amounts|dates|date|how_much|when|days|what_day|what_for|what_price|price {each|they|i|it|was|were|paid|got|sold|for} $",
-    "list $x",
-    "everything the nurse bought and for how much",
-    "list everything the nurse bought",
-  ],
-  [
-    "^ {list|show|me|the|all} {what|everything|pieces|things|stuff|that|i|we|have|ive|all} d:sold , and|with|plus {with|the|their|my|its|what|i|each} profit|profits|margin|made|earned {on|each|them|it|i|of} $",
-    "profit by piece on sold pieces",
-    "show what i sold with profits",
-    "profit by piece on sold pieces",
-  ],
-  [
-    "^ {list|show|me|the|my|all|everything|what|i|we} s:sales|sold|pieces|flips|purchases|bought , by|from|in? {price|the|order} biggest|largest|highest|priciest|most_expensive first|to_lowest|to_smallest|on_top|to_cheapest",
-    "$s highest to lowest",
-    "list sales biggest first",
-    "sales highest to lowest",
-  ],
-  [
-    "^ which_one =did|have|has|cost|costs|took|takes|made|makes|sold|lost|brought",
-    "which piece",
-    "which one did i sink the most into",
-    "which piece did i sink the most into",
-  ],
-  [
-    "has|have|did? put|puts|putting|stuck money|cash|anything? in|into my|our pocket|pockets",
-    "make",
-    "what did the desk put in my pocket",
-    "what did the desk make",
-  ],
-  [
-    "^ {a|the|just} count|counts|headcount|tally|inventory|stock|stock_count by|per g:kind|type|source",
-    "how many unsold by $g",
-    "count by kind",
-    "how many unsold by kind",
-  ],
-  [
-    "^ number|count of x:2 =in|last|this|during|since|over",
-    "how many $x",
-    "number of chairs last month",
-    "how many chairs last month",
-  ],
-  [
-    "how_much? {of|was|is|a|the|big|did|what} deposit did|has? x:3 put_down|leave|left|give|gave|make|made|pay $",
-    "list deposits from $x",
-    "how much deposit did priya put down",
-    "list deposits from priya",
-  ],
-  [
-    "^ when does|do x:2 usually|normally|typically|generally? buy|come_buy|shop {from|me|us|stuff|things} $",
-    "what did $x buy",
-    "when does ellen usually buy",
-    "what did ellen buy",
-  ],
-  [
-    "how_long does|did|do|will|would it {usually|normally|typically|generally} take|takes {us|me|for|i|we|you} to sell|move|flip {it|them|something|things|stuff|pieces|a_piece|one|anything} !the|my|our|it|a|an",
-    "average days to sell",
-    "how long does it take us to sell last month",
-    "average days to sell last month",
-  ],
-  [
-    "what|which|whats percent|percentage|% do|did <us> {get_to|actually|end_up} keep|pocket|clear|keeping !for",
-    "what is the margin",
-    "what percent do we keep on dressers",
-    "what is the margin on dressers",
-  ],
-  [
-    "b:best|worst|biggest|smallest|top|quickest|fastest|slowest w:flip|flips for =<any>",
-    "$b $w on",
-    "worst flip for dressers",
-    "worst flip on dressers",
-  ],
-  [
-    "w:flip|flips on|from|by|in|with a|the|my? m:<method> sale|sales",
-    "$w in $m",
-    "best flip on cash sales",
-    "best flip in cash",
-  ],
-];
+export const OF_BOOKKEEPING = waysOf({
+  "cost of goods sold this year => cost of sold pieces this year":
+    "the|total|my|our? cost|costs of the|my? goods|goods_sold|sales|stuff_sold|things_sold|what_i_sold|what_we_sold|pieces_sold sold? => cost of sold pieces",
+  "cogs in october => cost of sold pieces in october": "cogs => cost of sold pieces",
+  "ending inventory => tied up":
+    "my|the|our? year_end|ending|closing|current|remaining|final inventory|stock !price|value => tied up",
+  "bought vs sold in june => how many pieces bought versus how many sold in june":
+    "^ {what|are|my|the|our|pieces|items|things|how_many|did|i|we} a:bought|buy|purchased|purchases|sold|sell|sales|listed|finished|list|finish vs|versus|against|compared_to {pieces|items|things|how_many|did|i|we} b:bought|buy|purchased|purchases|sold|sell|sales|listed|finished|list|finish t:4? $ => how many pieces $a versus how many $b $t",
+  "what is left after rent and gas in june => what is made in june": `q:profit|made|make|earned|left|left_over|cleared|clear|net|remains p:4? after|minus|less !than ${COSTS} t:4? $ => made $p $t`,
+  "sales minus gas => sales versus spent on gas":
+    "^ p:sales|revenue|takings|income|proceeds minus|less|after|versus|take_away|net_of !than x:3 t:4? $ => $p versus spent on $x $t",
+  "how much of what i made went to gas => how much went to gas":
+    "how_much of what|the_money|the_profit|the_sales|my_sales|everything|that {i|we|have|did|has|that} made|make|earned|brought_in|took_in|sold|sales|profit|money went|goes|go|gets_eaten|was_spent to|on|into|toward|towards|by => how much went to",
+  "things under 30 bucks i bought => what did i bought for under 30": `^ {list|show|the|all|my|any|which|me} p:${GENERIC} w:over|under|below|above|less_than|more_than n:<number> bucks|dollars? that? i|we {have|ever} d:${DEAL} => what did i $d for $w $n`,
+  "pieces bought under 20 that sold over 40 => what did i buy for under 20 and sell for over 40": `^ {list|show|the|all|my|any|which|me} p:${GENERIC} {that|was|were|i|we|had|have|ive|weve} a:bought|purchased {for} w:over|under|below|above|less_than|more_than n:<number> {bucks|dollars|and|that|but|i|we|which|then|got} b:sold|went|sell {for} v:over|under|below|above|less_than|more_than m:<number> => what did i buy for $w $n and sell for $v $m`,
+  "bought under 20 and sold over 40 => what did i buy for under 20 and sell for over 40":
+    "^ bought|buy {for} w:over|under|below|above|less_than|more_than n:<number> {bucks|dollars|and|that|but|i|we|which|then} sold|went|sell {for} v:over|under|below|above|less_than|more_than m:<number> => what did i buy for $w $n and sell for $v $m",
+  "pieces bought under 20 => what did i bought for under 20": `^ {list|show|the|all|my|any|which|me} p:${GENERIC} {that|was|were|i|we} d:bought|sold {for} w:over|under|below|above|less_than|more_than n:<number> => what did i $d for $w $n`,
+  "what doubled my money => pieces with roi over 100":
+    "d:what|which|which_pieces|anything|things|pieces|list|show {that|i|have|has|did} doubled|tripled|2x|doubled_up {in|my|our|its|their|the|money|value|price|what|i|we|paid|cost|on} $ => pieces with roi over 100",
+  "which pieces made over 100% => which pieces with roi over 100%":
+    "made|make|makes|earned|cleared|returned {a|profit|of|me|us} w:over|more_than|at_least|above|under|less_than|below n:<percent> => with roi $w $n",
+  "what sold the same week i bought it => what sold in less than 7 days":
+    "within|in|the|that? same u:day|week {that|as|when|after} i|we? {got|bought|buying|picked|found|it|them|up|was|were} $ => in less than 7 days",
+  "whats taking forever => what has been here longest":
+    "^ so? whats|what_is|what_has_been|anything|whats_been taking|been_taking|took|sitting|been|been_here forever|ages|too_long|so_long|the_longest_time|way_too_long $ => what has been here longest",
+  "what havent i touched in a while => what has been here longest":
+    "^ what|which_pieces|what_pieces have|havent|havent_i|have_i|havent_we|have_we {i|we|not|never} touched|worked_on|looked_at|messed_with|done_anything_with {in|for|a|while|long|time|ages|forever|recently|lately|yet} $ => what has been here longest",
+  "which pieces need a price => which pieces need listing":
+    "n:need|needs|needing a|an|its|their? price|prices|pricing|price_tag|price_on_it|pricing_up|to_be_priced !drop|cut|change|reduction|lowered|drops|cuts => $n listing",
+  "whats the lowest i can take on the nightstand => break even on the nightstand":
+    "whats|what_is the? lowest|least|minimum|least_amount|bottom_price {price|amount|that} i|we can|could|should|will {go|take|accept|sell|let|get|ask|and|still|not|lose|it|them|go} on|for =<any> => break even on",
+  "lowest i can take on the nightstand => break even on the nightstand":
+    "^ lowest|least|minimum|rock_bottom|bottom {price|amount|that} i|we? {can|could|should|take|accept|sell|let|go|get|ask} on|for =<any> => break even on",
+  "why did i lose money in november => how did november go":
+    "^ why|how_come|whyd|what_happened|what_went_wrong {did|was|is|were|am|are|have|has|i|we|my|our|sales|profit|profits|the|so|such|lose|lost|losing|make|made|making|do|money|little|much|less|bad|badly|low|poor|slow|down|a|an|month|with} in|with|for|on? m:<month>|last_month|this_month|this_year|last_week|this_week {so|such|a|bad|low|slow|down|poor|good|high|terrible|awful|rough|month|up} $ => how did $m go",
+  "why did i lose money on the trunk => how did the trunk do":
+    "^ why|how_come {did|do|was|is|i|we} lose|lost|losing|loss|make_so_little|make_nothing|made_so_little|made_nothing {money|so|much} on|with|from x:4 $ => how did $x do",
+  "everything the nurse bought and for how much => list everything the nurse bought":
+    "^ {list|show|me|the|all} !who|which|when|where|how|did|do x:8 , and|with|plus {the|their|its|my} for_how_much|at_what_price|prices|amounts|dates|date|how_much|when|days|what_day|what_for|what_price|price {each|they|i|it|was|were|paid|got|sold|for} $ => list $x",
+  "show what i sold with profits => profit by piece on sold pieces":
+    "^ {list|show|me|the|all} {what|everything|pieces|things|stuff|that|i|we|have|ive|all} d:sold , and|with|plus {with|the|their|my|its|what|i|each} profit|profits|margin|made|earned {on|each|them|it|i|of} $ => profit by piece on sold pieces",
+  "list sales biggest first => sales highest to lowest":
+    "^ {list|show|me|the|my|all|everything|what|i|we} s:sales|sold|pieces|flips|purchases|bought , by|from|in? {price|the|order} biggest|largest|highest|priciest|most_expensive first|to_lowest|to_smallest|on_top|to_cheapest => $s highest to lowest",
+  "which one did i sink the most into => which piece did i sink the most into":
+    "^ which_one =did|have|has|cost|costs|took|takes|made|makes|sold|lost|brought => which piece",
+  "what did the desk put in my pocket => what did the desk make":
+    "has|have|did? put|puts|putting|stuck money|cash|anything? in|into my|our pocket|pockets => make",
+  "count by kind => how many unsold by kind":
+    "^ {a|the|just} count|counts|headcount|tally|inventory|stock|stock_count by|per g:kind|type|source => how many unsold by $g",
+  "number of chairs last month => how many chairs last month":
+    "^ number|count of x:2 =in|last|this|during|since|over => how many $x",
+  "how much deposit did priya put down => list deposits from priya":
+    "how_much? {of|was|is|a|the|big|did|what} deposit did|has? x:3 put_down|leave|left|give|gave|make|made|pay $ => list deposits from $x",
+  "when does ellen usually buy => what did ellen buy":
+    "^ when does|do x:2 usually|normally|typically|generally? buy|come_buy|shop {from|me|us|stuff|things} $ => what did $x buy",
+  "how long does it take us to sell last month => average days to sell last month":
+    "how_long does|did|do|will|would it {usually|normally|typically|generally} take|takes {us|me|for|i|we|you} to sell|move|flip {it|them|something|things|stuff|pieces|a_piece|one|anything} !the|my|our|it|a|an => average days to sell",
+  "what percent do we keep on dressers => what is the margin on dressers":
+    "what|which|whats percent|percentage|% do|did <us> {get_to|actually|end_up} keep|pocket|clear|keeping !for => what is the margin",
+  "worst flip for dressers => worst flip on dressers":
+    "b:best|worst|biggest|smallest|top|quickest|fastest|slowest w:flip|flips for =<any> => $b $w on",
+  "best flip on cash sales => best flip in cash":
+    "w:flip|flips on|from|by|in|with a|the|my? m:<method> sale|sales => $w in $m",
+});
