@@ -89,22 +89,7 @@ export function notesAsked(
   desk: Desk,
   single: Ends | null = null,
 ): NotesQuestion | Refusal {
-  // "Who has the sander": a thing that is no piece was lent.
-  const isLent =
-    f.has("lent") || (f.has("who") && f.supply && !f.has("sold", "bought", "spent", "paid", "notes"));
-  const isPaid = f.loan && f.has("paid");
-  // What the nurse bought was sold to her.
-  const isTheirs =
-    f.buyer && !f.person && f.has("bought", "got", "took") && (f.has("last", "first") || f.acting);
-  const kind = KINDS.find(([cue]) =>
-    isTheirs
-      ? cue === "sold"
-      : isPaid
-        ? cue === "loanPaid"
-        : isLent
-          ? cue === "lent"
-          : f.has(cue) && !isCommandOnly(parts, cue),
-  );
+  const { kind, isLent, isTheirs } = kindAsked(parts, f);
   const isSupply = f.supply || kind?.[0] === "spent";
   const measure: MeasureName = f.stream ? "income" : isSupply ? "spent" : (kind?.[2] ?? "spent");
   const found = narrowed(parts, measure, desk);
@@ -124,29 +109,24 @@ export function notesAsked(
   const isFirst = f.has("first");
   if (isFirst && (kind === undefined || f.has("last")))
     return refusal(parts.marks[parts.cues.get("first")![0]!]!);
-  const taken: Cue[] = [
-    ...(countsNotes(parts)
-      ? (["howMany", "times", "earn", "take", "took", "takes", "held", "revenue"] as const)
-      : []),
-    ...(countsSpending(f)
-      ? (["howMany", "times", "spent", "paid", "had", "held", "took", "earn", "did"] as const)
-      : []),
+  const taken = [
     ...cues("list did notes which money have got total listed last gone loan"),
-    ...(isLent ? (["who", "where"] as const) : []),
-    ...(asksDay ? (["when", "ageOf"] as const) : []),
+    ...(countsNotes(parts) ? cues("howMany times earn take took takes held revenue") : []),
+    ...(countsSpending(f) ? cues("howMany times spent paid had held took earn did") : []),
+    ...(isLent ? cues("who where") : []),
+    ...(asksDay ? cues("when ageOf") : []),
     ...(kind ? [kind[0]] : []),
     // "Which loan payments have i made"
-    ...(kind?.[0] === "loanPaid" ? (["earn"] as const) : []),
-    ...(isTheirs ? (["bought", "took"] as const) : []),
+    ...(kind?.[0] === "loanPaid" ? cues("earn") : []),
+    ...(isTheirs ? cues("bought took") : []),
+    ...(kind?.[0] === "spent" ? cues("bought price fees paid cost") : cues("price paid soldFor")),
   ];
-  const extra: Cue[] =
-    kind?.[0] === "spent" ? ["bought", "price", "fees", "paid", "cost"] : ["price", "paid", "soldFor"];
   const used = new Set([
     ...(last?.used ?? []),
     ...(single ? parts.orders.flatMap(({ at, top }) => (top === null ? [at] : [at, at + 1])) : []),
     ...parts.limits.flatMap(({ at, words }) => Array.from({ length: words }, (_, word) => at + word)),
   ]);
-  const fault = leftOver(parts, [...taken, ...extra], { used, passed: joiningItems(parts) });
+  const fault = leftOver(parts, taken, { used, passed: joiningItems(parts) });
   if (fault) return fault;
   const isSpent = f.supply && !isLent;
   const kinds = f.stream ? ["income" as const] : isSpent ? ["spend" as const] : (kind?.[1] ?? null);
@@ -174,6 +154,20 @@ export function notesAsked(
     ...(/^who noted\b/.test(parts.said) ? { who: true as const } : {}),
     title: f.stream ? "Other income" : isSpent ? "Spent" : (kind?.[3] ?? "Noted"),
   };
+}
+
+/** Of which kind the notes are, whether a thing was lent, and whether it is told from a buyer's side. */
+function kindAsked(parts: Parts, f: Features) {
+  // "Who has the sander": a thing that is no piece was lent.
+  const isLent =
+    f.has("lent") || (f.has("who") && f.supply && !f.has("sold", "bought", "spent", "paid", "notes"));
+  const isPaid = f.loan && f.has("paid");
+  // What the nurse bought was sold to her.
+  const isTheirs =
+    f.buyer && !f.person && f.has("bought", "got", "took") && (f.has("last", "first") || f.acting);
+  const only = isTheirs ? "sold" : isPaid ? "loanPaid" : isLent ? "lent" : null;
+  const kind = KINDS.find(([cue]) => (only ? cue === only : f.has(cue) && !isCommandOnly(parts, cue)));
+  return { kind, isLent, isTheirs };
 }
 
 /** "last 5 notes", "the 3 latest sales", "my first sale". */

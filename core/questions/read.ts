@@ -143,22 +143,7 @@ function composed(reading: Reading): Query | Refusal {
   if (share && "senses" in share) return refusal(share);
   const filters = [
     ...(share?.whole ?? [...(sides?.shared ?? found.map(({ filter }) => filter)), ...limits.filters]),
-    ...(done ? [done.filter] : []),
-    ...statesOf(reading).filter(({ values }) => !isSaid(values[0]!, done?.filter ?? null, limits.filters)),
-    ...(asked === "spent" && saysOfPieces(parts, found)
-      ? [{ dimension: "shop" as const, values: ["overhead"], not: true as const }]
-      : []),
-    ...(/^(?:spent|miles|minutes)$/.test(asked) && f.has("overhead")
-      ? [{ dimension: "shop" as const, values: ["overhead"] }]
-      : []),
-    // "The worst one ive sold": of those alone, by what came of them.
-    ...(asked === "count" &&
-    group?.order?.of === "piece" &&
-    reading.counted === "sold" &&
-    /\bsold\b/.test(parts.said)
-      ? [{ dimension: "status" as const, values: ["sold"] }]
-      : []),
-    ...mineOnly(parts, desk),
+    ...impliedBy(reading, group?.order ?? null, done?.filter ?? null, limits.filters),
   ];
   const measure = measureFor(
     reading,
@@ -169,12 +154,7 @@ function composed(reading: Reading): Query | Refusal {
   );
   const fault = leftOverOf(reading, Boolean(sides), [...limits.used, ...(done ? [done.at] : [])]);
   if (fault) return fault;
-  // "Profit on lamps with tips": no piece has a share in other income.
-  const income = parts.marks.find(
-    ({ senses, text }) =>
-      senses.cues.includes("everything") &&
-      !/^(?:in all|(?:and |n |counting |with )?everything.*)$/.test(text),
-  );
+  const income = incomeBeside(parts);
   if (income && measure !== "net") return refusal(income);
   const isBare =
     filters.length === 0 && !group && !sides && !f.average && !share && perMile === null && !limits.against;
@@ -183,17 +163,7 @@ function composed(reading: Reading): Query | Refusal {
     counted: share?.counted ?? reading.counted,
     aggregate: aggregateOf(reading),
     filters,
-    period:
-      period ??
-      (isBare &&
-      (measure === "net" || measure === "spent") &&
-      !saysEver(parts) &&
-      // "How much have i spent in total"
-      !(f.has("total") && /\b(?:have|ive|weve)\b/.test(parts.said)) &&
-      !parts.yesNo &&
-      !f.has("chart")
-        ? thisMonth(desk.today)
-        : null),
+    period: period ?? (isBare && isOfThisMonth(reading, measure) ? thisMonth(desk.today) : null),
     by:
       group?.by ??
       byWhom(reading) ??
@@ -229,6 +199,45 @@ function composed(reading: Reading): Query | Refusal {
   };
   const first = sides ? null : askedFirst(parts, query.order, query.filters, query.period);
   return first ? { ...query, ...first, yesNo: true } : query;
+}
+
+/** What narrows it besides its items, its sides and its limits. */
+function impliedBy(
+  reading: Reading,
+  order: Order | null,
+  done: Filter | null,
+  limits: readonly Filter[],
+): Filter[] {
+  const { parts, f, desk, measure, counted, found } = reading;
+  // "The worst one ive sold": of those alone, by what came of them.
+  const isOfSold =
+    measure === "count" && order?.of === "piece" && counted === "sold" && /\bsold\b/.test(parts.said);
+  const isOverhead = /^(?:spent|miles|minutes)$/.test(measure) && f.has("overhead");
+  return [
+    ...(done ? [done] : []),
+    ...statesOf(reading).filter(({ values }) => !isSaid(values[0]!, done, limits)),
+    ...(measure === "spent" && saysOfPieces(parts, found)
+      ? [{ dimension: "shop" as const, values: ["overhead"], not: true as const }]
+      : []),
+    ...(isOverhead ? [{ dimension: "shop" as const, values: ["overhead"] }] : []),
+    ...(isOfSold ? [{ dimension: "status" as const, values: ["sold"] }] : []),
+    ...mineOnly(parts, desk),
+  ];
+}
+
+/** "Profit on lamps with tips": no piece has a share in other income. */
+const incomeBeside = ({ marks }: Parts) =>
+  marks.find(
+    ({ senses, text }) =>
+      senses.cues.includes("everything") &&
+      !/^(?:in all|(?:and |n |counting |with )?everything.*)$/.test(text),
+  );
+
+/** What all of it came to, with no time said, is asked of the running month. */
+function isOfThisMonth({ parts, f }: Reading, measure: MeasureName): boolean {
+  // "How much have i spent in total"
+  const isOfAllTime = saysEver(parts) || (f.has("total") && /\b(?:have|ive|weve)\b/.test(parts.said));
+  return (measure === "net" || measure === "spent") && !isOfAllTime && !parts.yesNo && !f.has("chart");
 }
 
 /** Whether another filter says the state already: "sold over 100", "bought in june". */
