@@ -62,6 +62,10 @@ export const BESIDE = rowsOf<OwnerEffect>({
   // What a stream costs is no income.
   "cost: workshop ticket 50":
     "[<stream> cost|costs|order|ticket|tickets|art|supplies|fee|fees|signup|registration|materials|booth|table] <art>? $",
+  "cost: the dump charged me 12":
+    "^ <art>? [dump|landfill|transfer_station|recycling_center|junkyard] charged|charges|hit|dinged me|us? for_it? $",
+  "word: the dump charged me 12":
+    "^ <art>? dump|landfill|transfer_station|recycling_center|junkyard [charged|charges|hit|dinged me|us? for_it?] $",
   "cost: ads cost me 20": "^ <art>? [<stream>] cost_me|cost_us $",
   "cost: signed up for workshop 120": "[signed_up|registered|enrolled for|in|to <art>? <word>? <stream>]",
   "cost: paid 60 for a refinishing class": "paid|spent $ for|to|on <art>? [<labor>|<word>? <stream>]",

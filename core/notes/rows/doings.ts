@@ -25,6 +25,8 @@ export const DOINGS = rowsOf<ChatterEffect>({
     "^ [and|so|were|all|now* square|squared_up|squared_away|all_even|even_steven now|again?] ;",
   "chat: crib was 25, found another five in my shirt":
     "$ … [,|.|and* i|we? found|had|there_was another|an_extra|one_more|extra $ in|stuck_in|under|inside|down my|the|his|her|a <any> <any>?] ;",
+  "chat: hold the crib till friday, that's payday":
+    "<~hold>|hold|holds|till|til|until|deposit|down … <day> [,|.|-|; thats|its|which_is|when|is <art>|my|her|his|their? payday|pay_day|day_off|birthday|paycheck|when_she_gets_paid|when_he_gets_paid|when_they_get_paid|she_gets_paid|he_gets_paid|they_get_paid day?] ;",
   "chat: gave it one more week, sold the crib 40":
     "^ [i|we|ill|im|gonna* gave|giving|give it|them|this|<piece> one_more|another|a|a_couple_more|a_few_more|till|until|one|two_more week|weeks|month|days|weekend|chance|<day> >] ;",
   // The end of the day's work, and of none on anything that is named.

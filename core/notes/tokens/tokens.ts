@@ -53,12 +53,15 @@ function tokenAt<Head>({ words, norms, entries }: Meant<Head>, at: number, lexer
   const norm = norms[at]!;
   if (word.kind === "letters") {
     const entry = entries[at];
-    if (!entry) return wordToken<Head>("word", norm, at, at + 1, NO_ROLES, true);
+    if (!entry) return unlisted(word, norms, at, lexer);
     // "paid on monday" is paid that day, and nothing on a loan.
     const isPaidThen =
       norm === "paid" && norms[at + 1] === "on" && dayAt(norms.slice(at + 2, at + 8)) !== null;
     if (isPaidThen || isOfIt(norms, at)) return wordOrPhrase(norms, at, lexer.lexicon.longest([norm], 0));
-    if (!opensOther(entry)) return wordOrPhrase(norms, at, longestFrom(entry, norms, at));
+    if (!opensOther(entry)) {
+      const found = longestFrom(entry, norms, at);
+      return found ? phraseToken(found, at) : unlisted(word, norms, at, lexer);
+    }
     return openingToken(word, norms, at, entry, lexer);
   }
   if (word.doubtful && !isPlainlyApart(norms, at, lexer)) return made(DOUBTFUL, norms, at);
@@ -71,6 +74,28 @@ function tokenAt<Head>({ words, norms, entries }: Meant<Head>, at: number, lexer
   if (timed) return made(timed, norms, at);
   return word.kind === "mark"
     ? wordToken<Head>("mark", norm, at, at + 1, NO_ROLES)
+    : wordToken<Head>("word", norm, at, at + 1, NO_ROLES, true);
+}
+
+/** A word of no list; "her kitchen's tiny": one that says nothing by itself says no more so. */
+function unlisted<Head>(
+  { start, end }: Word,
+  norms: readonly string[],
+  at: number,
+  { lexicon }: Lexer<Head>,
+): Token<Head> {
+  const norm = norms[at]!;
+  const next = norm.endsWith("s") ? lexicon.longest(norms, at + 1)?.roles : undefined;
+  // "somebody else's dresser" is whose it is.
+  const isContracted = end - start === norm.length + 1 && norm.endsWith("s") && !(next?.noun ?? next?.supply);
+  const roles = isContracted ? lexicon.longest([norm.slice(0, -1)], 0)?.roles : undefined;
+  const isPlain =
+    roles?.plain &&
+    Object.entries(roles).every(
+      ([role, value]) => value === undefined || role === "plain" || role === "trait" || role === "own",
+    );
+  return isPlain
+    ? wordToken<Head>("word", norm, at, at + 1, { plain: true })
     : wordToken<Head>("word", norm, at, at + 1, NO_ROLES, true);
 }
 
