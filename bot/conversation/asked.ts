@@ -148,8 +148,14 @@ export function answerAsked(
   if (!answered.understood && isOther) return false;
   // "Should i drop the price": what is asked is no deed that is still to come.
   const isOnlyAsked =
-    /^\W*(?:so |and )?(?:should|which|who|any(?:one|body)) /i.test(text) &&
-    readings.every((reading) => reading.kind === "unclear" && !reading.could && isFor(reading, "intention"));
+    (opensWithAsking(text) ||
+      /^\W*(?:so |and )?(?:should|any(?:one|body)|is there|are there) /i.test(text)) &&
+    readings.every(
+      (reading) =>
+        reading.kind === "unclear" &&
+        !reading.could &&
+        (isFor(reading, "intention") || isFor(reading, "appointment")),
+    );
   const names = (isAsked && answered.words?.length) || isOnlyAsked;
   if (!answered.understood && !names && !asksOfNames) return false;
   tell(turn, answered, text);

@@ -11,6 +11,7 @@ import { HAPPENED } from "./rule.ts";
 import { runQuery } from "./run.ts";
 import { isOwnersQuery } from "./sight.ts";
 import { partsOf } from "./sorting.ts";
+import { percentOf } from "./subjects.ts";
 import { capital, periodWords, titleOf } from "./titles.ts";
 import { showValue } from "./words-of-answers.ts";
 
@@ -25,6 +26,8 @@ export interface MeasuresQuestion {
   sides: readonly [Query, Query];
   yesNo: boolean;
   isLess: boolean;
+  /** "Fees as a percent of sales": the one in percent of the other. */
+  isRatio?: true;
 }
 
 /** A side as a query, with the days of the other one where it has none of its own. */
@@ -88,6 +91,7 @@ export function readMeasures(parts: Parts, desk: Desk): MeasuresQuestion | null 
     sides: sides as [Query, Query],
     yesNo: parts.yesNo && !asksFigure(parts),
     isLess,
+    ...(marks.some(({ text }) => text === "ratio of") ? { isRatio: true as const } : {}),
   };
 }
 
@@ -104,21 +108,22 @@ function isOfBuys(...sides: readonly Query[]): boolean {
 }
 
 /** The two figures and their difference, first less second. */
-export function answerMeasures(desk: Desk, { sides, yesNo, isLess }: MeasuresQuestion): Answered {
+export function answerMeasures(desk: Desk, { sides, yesNo, isLess, isRatio }: MeasuresQuestion): Answered {
   const { unit } = measures[sides[0].measure];
   const rows = sides.map((query) => ({ label: titleOf(query), value: runQuery(desk, query).value }));
   const [first, second] = rows.map(({ value }) => Number(value ?? 0)) as [number, number];
+  const percent = isRatio && second > 0 ? percentOf(first, second) : null;
   const isMore = isLess ? first < second : first > second;
   const { period } = sides[0];
   const said = yesNo ? (isMore ? "Yes. " : "No. ") : "";
   return {
     understood: true,
-    value: printedValue(first - second, unit),
+    value: isRatio ? printedValue(percent, "percent") : printedValue(first - second, unit),
     rows: rows.map(({ label, value }) => ({ label: label.toLowerCase(), value: printedValue(value, unit) })),
     period: period ? { from: period.from, to: period.to } : null,
     isOwners: sides.some(isOwnersQuery),
     text: [
-      `${said}${capital(rows.map(({ label }) => label.toLowerCase()).join(" against "))}, ${periodWords(sides[0], desk.today)}: difference ${showValue(first - second, unit)}`,
+      `${said}${capital(rows.map(({ label }) => label.toLowerCase()).join(" against "))}, ${periodWords(sides[0], desk.today)}: ${isRatio ? showValue(percent, "percent") : `difference ${showValue(first - second, unit)}`}`,
       ...rows.map(({ label, value }) => `  ${label}: ${showValue(value, unit)}`),
     ].join("\n"),
   };

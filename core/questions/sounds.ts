@@ -79,6 +79,9 @@ const OPENINGS: readonly RegExp[] = [
   /^\w+(?: \w+)? (?:vs|versus) \w/i,
   // "Spent last friday", "sold this week"
   /^(?:spent|made|earned|cleared|drove|worked) (?:this|last|in) \w+$|^(?:sold|bought|listed|finished) (?:this|last) (?:week|month|quarter|year)$/i,
+  // "Cheapest thing i bought that made money", "stuff ready to sell"
+  /^(?:the |my )?(?:cheapest|priciest|best|worst|biggest|highest|lowest|most|least|longest|oldest|newest|fastest|slowest|first|last|very) \w+ .*\b(?:i|we|that|ever)\b/i,
+  /^(?:stuff|things|pieces|anything|everything) (?:that|thats|ready|done|left|still|listed|unsold|i|we)\b/i,
   // "Sold at a loss", "sold below cost"
   /^sold (?:at a loss|(?:below|under|above) (?:cost|asking|list)|same \w+)\b/i,
 ];
@@ -114,7 +117,9 @@ const ASKS_FOR_IT = new RegExp(
 /** "Hold #47 for who", "sold #22 for how much": what ends on a question word and tells no amount is no note. */
 export function endsAsking(text: string): boolean {
   const isOpen =
-    /\s(?:who|whom|how much(?: so far| all told| in all)?|how many|for what|when|where)[\s?.!]*$/i.test(text);
+    /\s(?:who|whom|how much(?: so far| all told| in all)?|how many|how long|for what|when|where)[\s?.!]*$/i.test(
+      text,
+    );
   const isTold =
     /\d/.test(text.replace(/#\d+|^\s*\d{1,4}(?=\s)/g, "")) ||
     /\b(?:know\w*|idea|sure|remember|forg\w+)\b/i.test(text);

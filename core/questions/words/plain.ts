@@ -7,7 +7,7 @@ import { BUYERS_PAID, MONEY_GOES } from "./whole.ts";
  */
 export const FILLERS: readonly string[] = [
   ...phrases(`
-    thus far, love to, would love, id love, id love to, everyone, everybody, to buyers, from buyers,
+    thus far, ratio of, love to, would love, id love, id love to, everyone, everybody, to buyers, from buyers,
     to my buyers, gonna, anywhere, pretty please, thrown in, added in, counted in, factored in, figured in,
     included, anyways, anyway, honestly, for the record, for my own sake, not gonna lie, ngl, tbh, fr
   `),

@@ -71,4 +71,28 @@ export const OF_BOOKKEEPING = waysOf({
     "b:best|worst|biggest|smallest|top|quickest|fastest|slowest w:flip|flips for =<any> => $b $w on",
   "best flip on cash sales => best flip in cash":
     "w:flip|flips on|from|by|in|with a|the|my? m:<method> sale|sales => $w in $m",
+  "fees as percent of sales => ratio of fees versus sales":
+    "p:fees|gas|rent|booth_rent|supplies|materials|ads|storage|overhead|expenses|costs|spending|paint|mileage|loan_payments|interest as a? percent|percentage|share|% of my|our|the|total? s:sales|revenue|takings|profit|income|spending|expenses => ratio of $p versus $s",
+  "what percent of my sales goes to fees => ratio of fees versus sales":
+    "what|whats|how_big_a|how_much? percent|percentage|share|% of my|our|the|total? s:sales|revenue|takings|profit {do|does|did|is|are|was|were|goes|go|went|gets|get|spent|eaten|up|by|lost|going|being|i|we|lose|spend|pay|for|in} to|on|toward|in? my|our|the? p:fees|gas|rent|booth_rent|supplies|materials|ads|storage|overhead|expenses|costs => ratio of $p versus $s",
+  "where is all the money going this month => where does my money go this month":
+    "^ where|wheres {is|does|did|has|do|all|my|our|the|that|this|of} money|cash|moneys {is|all|been|go|going} going|go|went|gone|goes {to|on|all} => where does my money go",
+  "how many weeks since my last sale => how many days since my last sale":
+    "how_many weeks|months {has_it_been|is_it} since => how many days since",
+  "tax summary for 2026 => tax for 2026":
+    "^ {my|the|our|show|me|give|get|pull_up} tax|taxes|schedule_c|tax_time summary|numbers|report|info|figures|totals|stuff|recap|overview => tax",
+  "whats everything worth => total asking":
+    "^ whats|what_is|hows_much_is|how_much_is|value_of|worth_of|total_value_of {all|the|of|my|our} everything|whats_left|what_is_left|remaining_stuff|unsold_stuff|stuff_left|stuff_thats_left|it_all {left|here|unsold|i|we|have|still|got} worth? {now|all_together|altogether} $ => total asking",
+  "my very first flip => my first flip": "very =first|last|latest|best|worst|oldest|newest =>",
+  "stuff ready to sell => what needs listing":
+    "^ what|which|whats|stuff|things|pieces|anything|everything {is|are|thats|do_i_have|pieces|that|stuff} ready {to} sell|go|sale $ => what needs listing",
+  "hutch start to finish how long => how long did hutch take":
+    "x:3 start_to_finish , how_long $ => how long did $x take",
+  "my first flip => first flip": "^ my|the|our? first w:flip|sale|buy|purchase|piece|find !of $ => first $w",
+  "what percent goes to fees => ratio of fees versus sales":
+    "^ what percent|percentage|% {is|are|goes|went|of|it|gets|eaten|up|by|lost} to|by p:fees|gas|rent|booth_rent|supplies|materials|ads|storage|overhead|expenses|costs => ratio of $p versus sales",
+  "the most i ever got => highest sale":
+    "^ {whats|what_is|the} most|highest|best {that|i|we|ive|weve|have|ever} got|gotten {for|a|one|any|piece|flip|thing|something|single} $ => highest sale",
+  "least we got for a piece => lowest sale":
+    "^ {whats|what_is|the} least|lowest {that|i|we|ive|weve|have|ever} got|gotten {for|a|one|any|piece|flip|thing|something|single} $ => lowest sale",
 });
