@@ -7,6 +7,7 @@ import { comingDay, pastDay } from "../../notes/quantities/days.ts";
 import type { Mention } from "../../notes/reading.ts";
 import { heard } from "../../notes/second-look/heard.ts";
 import { centsIn } from "../../notes/slots/money.ts";
+import { ALSO_SAID } from "../../notes/words/again.ts";
 import { US } from "../../notes/words/chatter.ts";
 import { isCommon } from "../../notes/words/daily.ts";
 import {
@@ -166,6 +167,7 @@ function takes(dealt: Dealt, words: readonly Word[], at: number, known: Known, t
     return many;
   }
   // "got a desk": any desk, and hardly ours.
+  if (text === "one" && ALSO_SAID.has(words[at + 1]?.text ?? "")) return 0;
   if (token.kind === "piece" && ANY_OTHER.has(words[at - 1]?.text ?? "")) return 0;
   if (token.kind !== "word")
     return takesToken(

@@ -27,6 +27,9 @@ export function backsOut({ says, amounts }: Told, pieces: Pieces, at: Place): Re
   // "gave 10 of the 40 back, kept 30": the whole of it is only named.
   const isWithin = amounts.length > 1 && amounts.every((each) => each <= deposit);
   const whole = isWithin ? amounts.indexOf(deposit) : -1;
+  // "kept the 40, my son turned 9": nothing but what was done names the first, and the other is none of it.
+  const isOfDeed = whole === 0 && amounts.length === 2 && !NAMES_SUM.some((each) => says.has(each));
+  if (isOfDeed) return [];
   const [amount, other, ...others] = amounts.filter((_, at) => at !== whole);
   if (others.length > 0) return [];
   // "wants her 50 back": it has not gone back yet.
@@ -48,6 +51,8 @@ export function backsOut({ says, amounts }: Told, pieces: Pieces, at: Place): Re
 }
 
 const SPLITS: ReadonlySet<Says> = new Set(["back", "kept", "paid"]);
+
+const NAMES_SUM: readonly Says[] = ["paid", "down", "from"];
 
 const OF_MONEY: readonly Says[] = ["fetched", "paid", "from", "down"];
 
@@ -119,8 +124,8 @@ export function paysForHeld(
   if (isFetched || isRest) return [sale];
   if (!isMore) return [...more, sale];
   const total = amount + deposit;
-  // "she came! 110 more" of 120 that were left to pay, or more than is to pay at all
-  const isNearAll = going !== null && (total > going || (isHere && total >= going * NEAR_LEAST));
+  // "she came! 110 more" of 120 that were left to pay, "another 125" of just that, or more than is to pay at all
+  const isNearAll = going !== null && (total >= going || (isHere && total >= going * NEAR_LEAST));
   return isNearAll ? [{ ...sale, price: total, whole: true }, ...more] : more;
 }
 

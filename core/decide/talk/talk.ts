@@ -4,9 +4,10 @@ import type { Cents } from "../../money.ts";
 import { isHeadNoun, isSetName } from "../../notes/mentions/furniture.ts";
 import type { Mention, Reading, ReadingOf } from "../../notes/reading.ts";
 import { bears } from "../../notes/verbs.ts";
-import { ALSO_SAID } from "../../notes/words/again.ts";
+import { ALSO_SAID, ONE_TOO } from "../../notes/words/again.ts";
 import { PIECE_PARTS } from "../../notes/words/parts.ts";
 import { SEVERAL_SAID } from "../../notes/words/pieces.ts";
+import { OF_NO_PIECE } from "../../notes/words/supplies.ts";
 import { saysAny } from "../../notes/words/words.ts";
 import type { Ask, Choice, Decision, Looking } from "../decision.ts";
 import { cannotBe } from "../decision.ts";
@@ -55,6 +56,7 @@ export function talkedOf(said: Reading, desk: Looking, deciding: Deciding): Read
   // "hold that too" behind a hold is of another.
   const isAlso = !bears(reading.kind, "at work") && !desk.talk?.replied && saysAny(reading.text, ALSO_SAID);
   if (isAlso && numbers.every((number) => isToldOf({ number }, reading, desk.books))) return reading;
+  if (reading.missing && ONE_TOO.test(reading.text)) return reading;
   // "sold them together 90" after one piece means others too.
   if (numbers.length === 1 && (reading.each || saysSeveral(reading))) return reading;
   const pieces = byNumbers(numbers);
@@ -200,6 +202,8 @@ function settledBy(mention: Mention, reading: Reading, { talk, books, today }: L
   const besides = untold.length > 0 ? untold : left;
   if (besides.length === 0 && spoken.length === 1 && !mention.last)
     return onlyOther(spoken[0]!, count, books);
+  // "the last one went for 120" beside a note of the only dresser there ever was, or of one that brought just that: an earlier one.
+  if (mention.last && besides.length === 0 && isOfEarlier(name, reading, books)) return null;
   // "sold another", with all of them spoken of just now: one of those.
   const others = besides.length > 0 ? besides : alike;
   const isAll = others.length > 0 && (count === undefined || count === others.length);
@@ -219,6 +223,13 @@ function lastOf(spoken: readonly number[], books: Books): number[] {
   const names = new Set(spoken.map((number) => books.pieces.get(number)!.name));
   const alike = [...books.pieces.values()].filter(({ name }) => names.has(name));
   return alike.length < 2 ? [] : alike.filter(({ gone }) => gone === null).map(({ number }) => number);
+}
+
+/** It may be said of one that is gone: there was no second one, or one of them was sold for just that. */
+function isOfEarlier(name: string, reading: Reading, books: Books): boolean {
+  const all = [...books.pieces.values()].filter((piece) => piece.name === name);
+  const price = reading.kind === "sell" ? reading.price : undefined;
+  return all.length === 1 || all.some((piece) => piece.gone === "sold" && piece.sales === price);
 }
 
 /** So many of a name; which one of a set it is only the person can say. */
@@ -321,6 +332,7 @@ function piecesMeant(reading: Reading, { talk, today, books }: Looking): readonl
     (reading.kind === "spend" && reading.category !== "materials")
   )
     return undefined;
+  if (reading.kind === "spend" && OF_NO_PIECE.test(reading.text)) return undefined;
   const isThatDay = reading.date === undefined || reading.date === today;
   const named = reading.kind === "spend" ? piecesInWhat(reading, books) : [];
   if (named.length > 0)
@@ -355,12 +367,14 @@ function piecesInWhat(reading: ReadingOf<"spend">, books: Books): number[] {
   return allHere(books).filter((number) => heads.includes(books.pieces.get(number)!.name.split(" ").at(-1)!));
 }
 
-/** The furniture that a supply is for by its name: the table of "table legs". */
-const furnitureIn = ({ what = "" }: ReadingOf<"spend">): string[] =>
-  what
-    .split(" ")
-    .slice(0, -1)
-    .filter((word) => isHeadNoun(word) && !PIECE_PARTS.has(word));
+/** The furniture that a supply is for by its name or its part: the table of "table legs", of "wood for the table legs". */
+function furnitureIn({ what = "", text }: ReadingOf<"spend">): string[] {
+  const said = text.toLowerCase().split(/[^a-z]+/);
+  const ofParts = said.filter((_, at) => PIECE_PARTS.has(said[at + 1]?.replace(/s$/, "") ?? ""));
+  return [...what.split(" ").slice(0, -1), ...ofParts].filter(
+    (word) => isHeadNoun(word) && !PIECE_PARTS.has(word),
+  );
+}
 
 /** Whether these were worked on last, or are all that is here; behind a cost of theirs it is said what was done. */
 function isInHand(numbers: readonly number[], { what }: ReadingOf<"work">, books: Books): boolean {

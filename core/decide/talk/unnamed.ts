@@ -6,6 +6,7 @@ import { type Cents, percentOf, show } from "../../money.ts";
 import { lexed } from "../../notes/lexed.ts";
 import { isSetName } from "../../notes/mentions/furniture.ts";
 import type { Mention, Reading, ReadingFields } from "../../notes/reading.ts";
+import { ONE_TOO } from "../../notes/words/again.ts";
 import { CAME_OF_IT } from "../../notes/words/known-sums.ts";
 import { ALL_AS_ONE } from "../../notes/words/links.ts";
 import { THE_SET } from "../../notes/words/pieces.ts";
@@ -29,6 +30,7 @@ type Pieces = readonly Readonly<Piece>[];
 /** "sold 165 card": the only piece that is listed, where it was spoken of last or nothing else is here; null else. */
 export function soldUnnamed(reading: Reading, desk: Looking): Reading | null {
   if (reading.kind !== "sell" || !reading.missing?.includes("pieces") || reading.follows) return null;
+  if (ONE_TOO.test(reading.text)) return null;
   if (desk.talk?.replied) return null;
   const pieces =
     ofItsBuyer(reading.buyer, desk.books) ??

@@ -1,17 +1,18 @@
 import { couldBe } from "../alternatives/could.ts";
 import type { Clause, Tok } from "../clause.ts";
-import { claim, isMark, MEASURES } from "../clause.ts";
+import { claim, isMark, MEASURES, placeAfter } from "../clause.ts";
 import type { Cut } from "../cutting/cut.ts";
 import type { Trouble } from "../grammar.ts";
 import { headsOf, isHead } from "../heads.ts";
 import { questionOf } from "../questions.ts";
-import type { Mention, Reading } from "../reading.ts";
+import type { Kind, Mention, Reading } from "../reading.ts";
 import { pieceCount } from "../slots/money.ts";
 import { hasCue } from "../slots/slots.ts";
 import { HINTS } from "../tokens/sign-bits.ts";
 import { whyOf } from "../unclear.ts";
 import type { AnyGrammar, Field } from "../verbs.ts";
 import { bears, language } from "../verbs.ts";
+import { ARTICLES_WIDE } from "../words/links.ts";
 import { TAKEN_BACK } from "../words/money.ts";
 import { NAME_AROUND, NOBODY_NAMED } from "../words/names.ts";
 import type { Choice } from "./choice.ts";
@@ -184,7 +185,7 @@ function filledDraft(clause: Clause, choice: Choice): Draft {
     (isUnderway(clause) ? { kind: "intention" as const } : null) ??
     hedgeTrouble(clause, kind) ??
     leftoverTrouble(kind, clause) ??
-    (choice.head ? null : verbPassedOver(clause)) ??
+    (choice.head ? ofAnotherThing(kind, clause) : verbPassedOver(clause)) ??
     wholeTrouble(grammar, clause);
   if (left) return troubled(clause, left, made, left.kind === "left" ? leftWords(kind, clause) : []);
   return made;
@@ -200,6 +201,19 @@ function verbPassedOver({ tokens }: Clause): Trouble | null {
   return tokens.some(({ kind: is }) => is === "piece") && tokens.some(isOfPrice)
     ? { kind: "unclaimed" }
     : null;
+}
+
+/** "finished lunch", "started the car": where no piece is told, what stands behind the verb is what was done. */
+function ofAnotherThing(kind: Kind, { tokens, head }: Clause): Trouble | null {
+  if (!bears(kind, "standing pieces") || !bears(kind, "at work") || !head) return null;
+  if (tokens.some(({ kind: is, roles }) => is === "piece" || roles.pronoun)) return null;
+  const from = tokens.indexOf(head) + 1;
+  const at = placeAfter(tokens, from, ARTICLES_WIDE);
+  const { roles, claimed, text } = tokens[at] ?? {};
+  if (!roles || claimed || roles.filler || roles.labor || roles.vagueTime || roles.opinion || roles.hedge)
+    return null;
+  const isThing = roles.supply !== undefined || (at > from && roles.plain === true) || text === "work";
+  return isThing && !roles.service ? { kind: "doubt" } : null;
 }
 
 /** "sold half the chairs 60", "donated some lamps": which of them, and how many? */

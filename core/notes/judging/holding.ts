@@ -2,6 +2,7 @@ import type { Clause, Tok } from "../clause.ts";
 import { claim, says } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import type { ReadingFields } from "../reading.ts";
+import { ARTICLES_WIDE } from "../words/links.ts";
 import { NOBODY_NAMED } from "../words/names.ts";
 import { HOUSEHOLD } from "../words/people.ts";
 import { PUT_DOWN } from "../words/verbs.ts";
@@ -29,13 +30,16 @@ export function judgeHold(fields: ReadingFields["hold"], clause: Clause): Troubl
   if (fields.deposit !== undefined && isOwnDeposit(clause) && !isTheirs(fields, clause))
     return { kind: "anotherPerson" };
   // "set aside for sanding", "up front for painting a desk"
+  // "put 400 down on a car": a thing of our own.
+  if (!fields.pieces && fields.buyer === undefined && clause.tokens.some(isOnOther))
+    return { kind: "anotherPerson" };
   const isForWork = ({ text, roles }: Tok): boolean =>
     text === fields.buyer && (roles.labor || roles.supply) !== undefined;
   if (clause.tokens.some(isForWork)) return { kind: "doubt" };
-  // "setting the bench aside for now": for whom?
   const isForSomebody =
     fields.buyer !== undefined || fields.until !== undefined || fields.deposit !== undefined;
-  if (!isForSomebody && says(clause, /^aside$/)) return { kind: "doubt" };
+  // "setting the bench aside for now": for whom? "hold on": of nothing at all.
+  if (!isForSomebody && (!fields.pieces || says(clause, /^aside$/))) return { kind: "doubt" };
   // "hold desk friday": since friday, or until?
   const weekday = clause.tokens.some((token) => token.kind === "day" && token.said?.form === "weekday");
   if (weekday && fields.until === undefined && /^hold(?:ing)?\b/.test(clause.head?.text ?? ""))
@@ -112,6 +116,19 @@ function isOwnDeposit(clause: Clause): boolean {
   const isShop = clause.tokens.some((token) => token.roles.place !== undefined && !token.roles.person);
   return isShop || clause.tokens.some((token) => token.text === "paid" || token.text === "i");
 }
+
+/** "down on a car", "a deposit on our apartment": no piece and nobody who is known. */
+const isOnOther = ({ text }: Tok, at: number, tokens: readonly Tok[]): boolean => {
+  const next = tokens[at + 1];
+  return (
+    ARTICLES_WIDE.has(text) &&
+    /(?:^| )(?:on|for)$/.test(tokens[at - 1]?.text ?? "") &&
+    next?.kind === "word" &&
+    (next.roles.plain === true || next.unknown === true) &&
+    !next.roles.person &&
+    !next.roles.filler
+  );
+};
 
 /** Verbs of somebody who wants a piece held. */
 const WANTS =

@@ -24,7 +24,7 @@ export const LIVING = rowsOf<ChatterEffect>({
   "chat: crib sold 40, quiet night on the ward, good day":
     "[good|great|bad|long|rough|slow|busy|quiet|hectic|crazy|wonderful|lovely|nice|perfect|late|early|another|hard|extra|double|graveyard|nice|calm|weird|wild|dead|<opinion> day|night|shift|evening|week|weekend|morning|afternoon|month|year on_the_ward|at_work|at_school|on_the_floor|in_the_er|in_the_office|here|ahead|again|so_far|today|tonight|all|everyone|yall|folks|bot?] ;",
   "chat: went to the credit union at lunch and paid 200 on the loan":
-    "^ [i|we? have|had|ive|just? been|went|gone|popped|walked|drove|ran|stopped|swung|was|were off|over|down|by|in|out? to|into|by|at|in the|my|our? bank|credit_union|library|post_office|doctor|dentist|clinic|pharmacy|grocery|grocery_store|store|supermarket|church|mass|school|town|office|vet|hairdresser|barber|gym|salon today|yesterday|this_morning|at_lunch|after_work|before_work|first|earlier|just_now*] and|,|;|.",
+    "^ [i|we? have|had|ive|just? been|went|gone|popped|walked|drove|ran|stopped|swung|was|were off|over|down|by|in|out? to|into|by|at|in the|my|our? bank|credit_union|library|post_office|doctor|dentist|clinic|pharmacy|grocery|grocery_store|store|supermarket|church|mass|school|town|office|vet|hairdresser|barber|gym|salon today|yesterday|this_morning|at_lunch|after_work|before_work|first|earlier|just_now*] and|,|;|. !<miles>",
   "chat: a letter about the loan arrived this morning, loan balance 8712":
     "^ [<art>? letter|email|notice|mail|envelope|mailing about|on|from|for|regarding <art>? <any>? loan|loans|lender|bank|servicer arrived|came|came_in|showed_up|got_here|is_here in_the_mail|this_morning|today|yesterday|<day>*] ;",
   "chat: sold the crib 40, it smells like an ashtray":

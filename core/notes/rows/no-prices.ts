@@ -3,6 +3,8 @@ import { rowsOf } from "./row.ts";
 
 /** Numbers that beside such words are no price. */
 export const NO_PRICES = rowsOf<NumberEffect>({
+  "passing: sold desk 200, my mom owes me 20":
+    "<~sell>|<~hold>|<fallthrough>|bought|took|let|flipped !!to … $ … [my|our <kin> still|also? owes|owe|owed me|us $ from|for? lunch|dinner|gas|groceries|last_week?]",
   "passing: paint was 24, got it for 12":
     "^ <art>? <supply> [was|were|is|normally|usually|regularly|originally|reg|regular|retail|list|listed* $ ,|but|and|so|-* i|we? got|bought|paid|grabbed|snagged|found it|them|some|mine|one|that? for?] $",
   "passing: paint 24 marked down to 12":

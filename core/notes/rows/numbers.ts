@@ -35,8 +35,10 @@ const ROWS = rowsOf<NumberEffect>({
     "^ [<art>? <person>|they|he|she|seller|owner wanted|wants|asked|was_asking|were_asking $ for] <art>? <piece> ,|but|and* i|we? got|paid|took|snagged|grabbed|gave it|them|her|him for? $",
   "beside: paid 35 asking was 50, sideboard":
     "<~buy>|paid|<place> ,? $ [,|-|but|,? <art>? he|she|they|seller|it|<person>? asking|asked|wanted|was_asking|were_asking|started|opened|started_off|had_it was|price|at|for? $]",
-  "beside: bought desk 30, it was 150 new":
-    "<~buy>|<~sell>|got|paid … [it|they|that was|were $ new|retail|in_the_store|in_stores|in_store]",
+  "passing: bought desk 30, it was 150 new":
+    "[it|they|that|these|those|<piece>? was|were|is|are|cost|costs|sold_for|retailed_for|retails_for|goes_for|runs $ new|brand_new|retail|at_retail|in_the_store|in_stores|in_store|when_new|back_then|back_in_the_day|in_its_day]",
+  "passing: listed table 80, same as the one i sold for 120":
+    "[just|exactly|almost|pretty_much|about? like|similar_to|same_as|identical_to the|a|that? one|ones|last_one|other_one|last_time that|which|i|we|she|he|they|<kin>|<person>|<new>|my|just|had* sold|listed|got|bought|paid|went|posted|flipped <any>? last_year|last_month|last_week|before|online|in_june? for|at? $]",
   "beside: bought armoire tagged 80 for 50":
     "<~buy>|<~sell>|got|paid … [was|they|were|it|i|had|he|she|for? was|were|had? asking|tagged|priced|marked|ticketed|retails|retail at|for|it? $]",
   // "bought trunk 20, finished it, listed it 70" is a listing of ours.

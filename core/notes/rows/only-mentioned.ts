@@ -70,6 +70,11 @@ const AS_IT_IS =
   "dry|clean|open|free|covered|warm|cool|upright|safe|inside|indoors|outside|out|flat|shut|closed|wrapped|available|stored|for_sale|on_the_market|in_mind|moving|level|straight|simple|still|steady|going|running|tidy|dusted|polished|oiled|waxed|clear|unlocked|locked|plain|natural|original|white|level|wet|moist|tarped|hidden|assembled|intact|together|in_good_shape|shiny|spotless|on_display|locked_up|at|low|high|company|secret|quiet|in_the_shade|out_of_the_rain|out_of_the_sun|off_the_floor|out_of_the_way";
 /** It is kept as it is, and nothing has become of it. */
 export const AS_IT_WAS: readonly Row<TurnEffect>[] = [
+  [
+    "[hold|holding|held <art>? <piece> up|up_to|still|steady|in_place|together|straight]",
+    "other",
+    "hold the desk up to the light",
+  ],
   [`[${KEEPS} <art>? <piece> really|very|nice_and|so|nice* ${AS_IT_IS}]`, "other", "kept the desk dry"],
 ];
 

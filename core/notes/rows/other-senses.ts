@@ -12,6 +12,7 @@ const GIVEN_AT = "donation|donations|thrift|charity|dump|landfill|tip|shelter|ch
 
 /** Plans and denials, a part of the work, and verbs that with what stands beside them say something else. */
 export const OTHER_SENSES = rowsOf<TurnEffect>({
+  "doubt: keep the change 5": "^ [keep|kept|keeps the|her|his|their|your change] $",
   // Plans.
   "intention: meaning to drop the dresser to 160":
     "[meaning|itching|aching|dying|raring|aiming|angling|debating|contemplating|considering|threatening|tempted|inclined|leaning|toying|supposed|scheduled|slated|itchin|keen|eager|anxious to|with|toward|towards|whether_to|whether] <verb>|<light>|drop|list|sell|buy|lower|cut|give|toss|keep|finish|start|raise|mark|put|dropping|listing|selling|buying|lowering|giving|tossing|keeping|finishing",

@@ -65,7 +65,7 @@ export const PARTS = rowsOf<OwnerEffect>({
   "fee: ad for the dresser 12":
     "^ <art>? [ad|ads|paper_ad|newspaper_ad|flyer|flyers|boost|promo|promotion|bump] for|on <art>? <piece> $",
   "fee: desk listing fee 3":
-    "[<piece> fee|fees|ad|listing_fee|boost|bump] !at|went_live|live|goes_live|is_live|back_up",
+    "[<piece> fee|fees|ad|listing_fee|boost|bump] !at|up|went_up|goes_up|is_up|went_live|live|goes_live|is_live|back_up|is_posted|posted|is_out|is_online|online|asks|asking|says|is_asking",
   "fee: bank dinged me 12": "^ <art>? [bank] charged|dinged|fined|docked|took|kept me|us? <art>? $",
   "word: bank dinged me 12":
     "^ <art>? bank [charged|dinged|hit|fined|docked me|us? with|for|a|an|another*] $",

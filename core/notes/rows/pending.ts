@@ -56,6 +56,8 @@ export const PENDING = rowsOf<TurnEffect>({
     "<~hold> … for [next_week|next_weekend|next_month] ;",
   "fetch: left a deposit of 50 for the desk and will fetch it on saturday":
     "<~hold>|deposit|deposits|down … [,|and|;|who|she|he|they* will|shall|to|is|are|going_to|gonna|wants_to|plans_to|hell|shell|theyll fetch|collect|fetching|collecting|come|coming|pick|grab|get|be_back|back it|them|up|for|by* on|this?] <day>",
+  "fetch: hold desk for amy, 40 down, gets it sat":
+    "<~hold>|deposit|deposits|down … [,|.|;|-|and|who|she|he|they|shes|hes* gets|fetches|collects|grabs|picks|comes|getting|fetching it|them|up|for|by|back* on|this?] <day>",
   "intention: gone to get the desk 90":
     "[gone|off|out to get|fetch|pick_up|see|buy|look|look_at|grab|collect|haul|deliver]",
   "denial: sold desk 90, she said no":

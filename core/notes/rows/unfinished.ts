@@ -22,6 +22,8 @@ const OF_OTHERS = rowsOf<TurnEffect>({
   "other: picked up an old couch to haul away for 40":
     "picked_up|took|grabbed|got|hauled … <piece> … [to haul|dump|junk away|off|it|them?]",
   "other: comp sold desk 120": "[comp|comps|competitor|competitors|competition|competing|rival] … <sell>",
+  "other: someone sold the same desk for 120":
+    "^ [someone|somebody|another_seller] just|already|online|here* sold|sells|selling|listed|posted|lists",
   "other: desk like ours sold for 120": "<piece> [like ours|mine|this|this_one|that|that_one|it|the_one]",
   "other: sis sent me a pic of a dresser just like ours that sold for 400":
     "[just|exactly|almost|a_lot|kinda|pretty_much|very* like|similar_to|same_as|identical_to ours|mine|this|this_one|that|that_one|it|them|the_one that|which|they|she|he|someone|somebody* just|has|is|was|had|have|recently* <verb>|<light>|up|priced]",

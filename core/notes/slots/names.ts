@@ -9,6 +9,7 @@ import {
   LOAN_NAMES,
   NO_LOAN_NAMES,
   NO_NAMES,
+  NO_NAMES_ALONE,
   SAID_OF_THEM,
   SUBJECTS,
   WHENCE,
@@ -121,6 +122,8 @@ function nameAfter(clause: Clause, prepositions: ReadonlySet<string>): string | 
     if (end <= start) continue;
     const name = withoutAsides(tokens.slice(start, end));
     if (name.every((word) => word.roles.filler && !word.roles.place) || NO_NAMES.has(first.text)) continue;
+    // "2 trips to the car", "wanted 200 for his"
+    if (name.length === 1 && prepositions === WHOM && NO_NAMES_ALONE.has(first.text)) continue;
     claim(token, ...tokens.slice(at + 1, end));
     return name.length === 1 && first.roles.place ? first.roles.place : asSaid(clause, name);
   }

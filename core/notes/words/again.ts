@@ -67,6 +67,9 @@ export const SHE =
 
 /** Besides what was told before. */
 export const ALSO_SAID = wordSet("too also as_well again");
+/** Somebody has another one, and none of ours. */
+export const ONE_TOO =
+  /\bone (?:(?:for|of|by) )?(?:too|also|as well|himself|herself|his own|her own|their own|elsewhere|online)\b/i;
 
 /** More of what was bought before, or another in its place. */
 export const MORE_OF_IT = wordSet(

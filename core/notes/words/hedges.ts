@@ -61,6 +61,7 @@ export const HEDGES: Readonly<Partial<Record<Hedge, readonly string[]>>> = {
     keep_meaning_to failed_to stolen lost
   `),
   doubt: phrases(`
+    dreamed dreamt dreaming pretend pretended imagine imagined imagining
     the_wrong maybe mightve mightve_been might_have_been may_have_been couldve_been could_have_been
     pretty_sure fairly_sure believe perhaps possibly probably prob prolly i_guess guess not_sure
     cant_remember dont_remember forget_how_much idk dunno unsure iirc i_believe supposedly apparently

@@ -86,6 +86,10 @@ export const DETERMINERS = wordSet("the a an my our this that some");
 export const NO_NAMES = wordSet(
   "loan sale free parts now today asking full half lot everything delivery shipping cheap double less more he she they we i",
 );
+/** Nor are they alone. */
+export const NO_NAMES_ALONE = wordSet(
+  "his hers theirs mine ours same car truck van trailer suv vehicle apartment house condo trip vacation wedding",
+);
 
 /** From whom or where a piece came. */
 export const WHENCE = wordSet("from at off off_of outta out_of");

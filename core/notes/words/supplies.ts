@@ -173,3 +173,7 @@ export const WORN_OUT = [
     "like_straw",
   ].flatMap((state) => BE.map((be) => `${be}_${state}`)),
 ].join("|");
+
+/** Behind a cost: it is for all that there is, or for later. */
+export const OF_NO_PIECE =
+  /\b(?:shared|restock(?:ed|ing)?|stock(?:ed|ing)? up|on hand|shop (?:suppl(?:y|ies)|stock|use)|(?:for|on) (?:the |my |our )?(?:shop|garage|workshop|studio|barn|shed|business|stock|everything|all (?:of )?(?:them|it|(?:the |my |our )?(?:pieces|projects))|(?:any|every) (?:piece|project)|(?:several|multiple|other) (?:pieces|projects)|whatever|later|next time|general use|the next (?:one|piece|project)))\b/i;
