@@ -324,7 +324,10 @@ function somebodyAt(words: readonly Word[], at: number, known: Known): Somebody 
     token.unknown === true &&
     !isCommon(text) &&
     dealOf(text) === undefined;
-  if (!isName) return null;
+  // "doubled my money", "thanked her": done, and nobody.
+  const next = words[at + 1]?.text ?? "";
+  const isDone = /..ed$/.test(text) && (ARTICLES_WIDE.has(next) || US.has(next));
+  if (!isName || isDone) return null;
   const end = endOf(words, at + 1);
   return { words: end - at, told: { who: phraseAt(words, at, end - at) } };
 }

@@ -5,7 +5,7 @@ import type { Cents } from "../../money.ts";
 import type { Mention, Reading, ReadingOf } from "../../notes/reading.ts";
 import type { Told } from "../../notes/settling.ts";
 import { anyOf, eitherOf } from "../../notes/unclear.ts";
-import { ASKS_FOR, CAME_AND_PAID, HAS_COME, type Says } from "../../notes/words/settling.ts";
+import { ASKS_FOR, CAME_AND_PAID, HAS_COME, type Says, STILL_TO_PAY } from "../../notes/words/settling.ts";
 import { saysAny } from "../../notes/words/words.ts";
 import type { Talk } from "../decision.ts";
 import { held } from "../pieces/fits.ts";
@@ -86,6 +86,8 @@ export function paysForHeld(
   // "she's been, 120 more"
   if (!OF_MONEY.some((each) => says.has(each)) && !(isHere && amount !== undefined)) return [];
   const isFetched = says.has("fetched");
+  // "125 left from amy": it is still to come.
+  if (!isFetched && STILL_TO_PAY.test(paid.text)) return [];
   // "took it, still owes 20"
   const isLeft = isFetched && says.has("owed") && !says.has("paid") && others.length === 0;
   if (isLeft && amount !== undefined && going !== null && amount + deposit < going)

@@ -3,6 +3,8 @@ import { rowsOf } from "./row.ts";
 
 /** Numbers that beside such words are no price. */
 export const NO_PRICES = rowsOf<NumberEffect>({
+  "passing: sold desk 150, paid with two hundreds, 50 back":
+    "<~sell> … $ … [,|.|-|and|;* he|she|they|<person>|<new>? paid|gave|gave_me|handed|handed_me|paid_me with|me|us|in|a? $ ,|and|so|-|.* i|we|got|gave|needed|took|her|him|them* $ back|change|in_change|as_change]",
   "passing: sold desk 200, my mom owes me 20":
     "<~sell>|<~hold>|<fallthrough>|bought|took|let|flipped !!to … $ … [my|our <kin> still|also? owes|owe|owed me|us $ from|for? lunch|dinner|gas|groceries|last_week?]",
   "passing: paint was 24, got it for 12":

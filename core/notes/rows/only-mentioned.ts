@@ -43,6 +43,7 @@ export const ONLY_MENTIONED = rowsOf<TurnEffect>({
   "doubt: finished the desk instead of the dresser": `${DONE} … <piece> $? [,|-? ${BECAUSE}|${FOR_THE_OTHER}|instead_of|rather_than|in_place_of|without|like|unlike|same_as|as_well_as_i_did|off|ahead_of|thanks_to <art>? <piece>]`,
   "word: the seller threw in a plant stand with the buffet": `threw|tossed|chucked|threw_in|tossed_in|included|added in? ${ONE_MORE} <trait>|<opinion>* <piece> in? ${FREE}? [${ALONG}]`,
   "word: she gave me a plant stand for free with the buffet": `${ONE_MORE}|the <trait>|<opinion>* <piece> came|came_along|comes|was|is|in|home|me|us* ${FREE} [${ALONG}]`,
+  "word: bought a chair to go with the table 8": `<~buy>|got|grabbed <art>? <piece> $? [to_match|to_go_with|like|for_under|to_put_beside|to_put_with|to_replace|that_matches|that_goes_with|matching|to_sit_with <art>? <piece>]`,
   // "the stool came free" tells of one that is noted.
   "bought: a plant stand came free with the buffet": `${ONE_MORE} <trait>|<opinion>* <piece> [came|came_along] ${FREE}`,
   "word: got a free mirror with the buffet": `${ONE_MORE}? free|freebie <trait>|<opinion>* <piece> [${ALONG}]`,

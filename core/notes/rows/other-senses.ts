@@ -12,6 +12,8 @@ const GIVEN_AT = "donation|donations|thrift|charity|dump|landfill|tip|shelter|ch
 
 /** Plans and denials, a part of the work, and verbs that with what stands beside them say something else. */
 export const OTHER_SENSES = rowsOf<TurnEffect>({
+  "other: ran 3 miles this morning":
+    "^ i|we|just|finally* [ran|running] <miles> !to|for|over|out|picking|to_get|getting|delivering",
   "doubt: keep the change 5": "^ [keep|kept|keeps the|her|his|their|your change] $",
   // Plans.
   "intention: meaning to drop the dresser to 160":

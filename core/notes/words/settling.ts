@@ -99,6 +99,10 @@ export const CAME_AND_PAID =
 export const HAS_COME =
   /\b(?:came|been|here|showed|turned up|(?:swung|stopped|dropped) by|arrived|pulled (?:up|in)|rolled (?:up|in))\b/i;
 
+/** So much is still to be paid. */
+export const STILL_TO_PAY =
+  /\d(?: bucks| dollars)?(?: (?:is|are|was))?(?: still)? (?:left|to go|to come|outstanding|remaining|due)\b/i;
+
 /** They would like it so, and nobody has said yes. */
 export const ASKS_FOR = wordSet("wants want wanted asks ask asked asking hoping hopes would could can");
 
