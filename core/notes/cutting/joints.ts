@@ -56,7 +56,9 @@ export function hasItsOwn(next: Shape, before: Shape, paid = true): boolean {
   // "rosa got the sideboard, rest was 220. she tipped me 10": what came in besides is no price.
   if (next.amount && before.amount && before.piece && isIncome(next.head)) return true;
   // "wardrobe done, sideboard started", "gave the stool to a friend, cabinet done": a piece with its own verb behind it.
-  const isAfter = !before.headFirst || isFinish(next.head);
+  // "started on the stool. the hutch is 180 now": what is begun has no price.
+  const isBegun = saysKind(before.head, "start") && next.amount;
+  const isAfter = !before.headFirst || isFinish(next.head) || isBegun;
   const isBehind = next.piece && before.piece && !next.headFirst && isAfter;
   if (isBehind && next.head && before.head) return true;
   // "desk done and started hutch", "2h on desk. started on hutch": what is begun is not what else is told of.

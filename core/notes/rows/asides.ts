@@ -133,7 +133,7 @@ const ROWS = rowsOf<AsideEffect>({
     "<list>|<sell> … [,|and|i|we|even|also* threw_in|tossed_in|throwing_in free|the* delivery|pickup|shipping|dropoff|drop_off]",
   "aside: threw in delivery, 10 miles round trip":
     "^ [and|also|plus|i|we* threw_in|tossed_in|included|did|made|offered|gave_them|gave_her|gave_him free|the|a|an|local|dump|pickup* delivery|dropoff|drop_off|run|trip|pickup run|trip? ,|-|:|and|so|it|was|its|thats|for_free*] <miles>|drove",
-  "aside: tip 5 from marge": "<stream> … [from <art>? <new>|<person>|<kin>|<supply>]",
+  "aside: tip 5 from marge": "<stream> $? <word>? <word>? [from <art>? <new>|<person>|<kin>|<supply>]",
   "aside: hardware came to 27": "<supply> … [came_to|comes_to|totaled|totalled|ran_to|rang_up_at] $",
   "aside: knobs 17.99 with shipping":
     "<supply> … $ [with|w|incl|including|after|inc the? shipping|postage|tax|taxes|delivery|ship|sales_tax|handling|and*] ;",

@@ -48,11 +48,6 @@ export const KNOWN: readonly { grid: string; cells: RegExp; why: string }[] = [
   { grid: "joined", cells: /(\bhold\b|amy put 40|40 down)/, why: "a deposit behind another fact" },
   {
     grid: "joined",
-    cells: /started (on )?the stool.*hutch is 180/,
-    why: "a piece at work, and another at a price",
-  },
-  {
-    grid: "joined",
     cells: /picked up a mirror, 8|got a 15 tip/,
     why: "a price behind a comma, or a tip, before the next fact",
   },
@@ -63,7 +58,7 @@ export const KNOWN: readonly { grid: string; cells: RegExp; why: string }[] = [
       /paid 200 on the loan|200 to the loan|gave bob 10 back|refunded 10|dropped the hutch|the hutch is 180/,
     why: "an amount that the next fact could take",
   },
-  { grid: "added", cells: /lunch/, why: "a meal may be a cost" },
+  { grid: "added", cells: /lunch/, why: "a meal may be a cost, or when somebody is to pay" },
   { grid: "added", cells: /with (my wife|mom)/, why: "who was there may be who did it" },
   { grid: "added", cells: /while the kids|because we had|since it was/, why: "a reason in front of a piece" },
   {
