@@ -10,6 +10,7 @@ import { NEAR_AMOUNT, PLANS, WISHES } from "../words/doubts.ts";
 import { VISITED } from "../words/hedges.ts";
 import { AND, INTERJECTIONS, THEY } from "../words/links.ts";
 import { ASKS_FOR } from "../words/money.ts";
+import { ONE_OF_US } from "../words/people.ts";
 import { NEARLY } from "../words/replies.ts";
 import { MONTHS_ALONE } from "../words/times.ts";
 import { couldCount } from "./price-parts.ts";
@@ -131,7 +132,12 @@ export function leftoverTrouble(kind: Kind, clause: Clause): Trouble | null {
     if (trouble && (!found || RANK.indexOf(trouble) < RANK.indexOf(found))) found = trouble;
   }
   if (found) return { kind: found };
-  if (clause.signs.has("person") && !bears(kind, "others act") && !isMyself(clause) && somebodyElse(clause))
+  if (
+    clause.signs.has("person") &&
+    !bears(kind, "others act") &&
+    !isMyself(clause) &&
+    somebodyElse(kind, clause)
+  )
     return { kind: "anotherPerson" };
   return leftTokens(kind, clause).length > 0 ? { kind: "left" } : null;
 }
@@ -244,11 +250,23 @@ function isMyself({ tokens, head }: Clause): boolean {
   );
 }
 
-/** "lady bought the hutch", "he paid 40": before the verb stands someone who is not the owner. */
-function somebodyElse(clause: Clause): boolean {
-  const end = clause.head ? clause.tokens.indexOf(clause.head) : clause.tokens.length;
-  const before = clause.tokens.slice(0, Math.max(0, end));
+/**
+ * "lady bought the hutch", "he paid 40": before the verb, or the time or the way where there is none, stands someone who is not the
+ * owner. He and she who sand, start or finish what is here are of the shop.
+ */
+function somebodyElse(kind: Kind, { tokens, head }: Clause): boolean {
+  const at = head ? tokens.indexOf(head) : tokens.findIndex(({ kind: told }) => NUMBERS.has(told));
+  const before = tokens.slice(0, at < 0 ? tokens.length : at);
+  const isOfShop = ({ text }: Tok): boolean => OUR_DOINGS.has(kind) && ONE_OF_US.has(text);
   return before.some(
-    (token) => token.kind === "word" && token.roles.person && !token.claimed && !token.roles.filler,
+    (token) =>
+      token.kind === "word" &&
+      token.roles.person &&
+      !token.claimed &&
+      !token.roles.filler &&
+      !isOfShop(token),
   );
 }
+
+const NUMBERS: ReadonlySet<Tok["kind"]> = new Set(["duration", "miles"]);
+const OUR_DOINGS: ReadonlySet<Kind> = new Set(["work", "start", "finish"]);

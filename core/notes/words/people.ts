@@ -32,6 +32,9 @@ export const HOUSEHOLD: ReadonlySet<string> = new Set(
     .map((word) => word.replaceAll("_", " ")),
 );
 
+/** Who is not named, and may be of the household. */
+export const ONE_OF_US = wordSet("he she hes shes");
+
 const OWNERS: ReadonlySet<string> = new Set(
   [...HOUSEHOLD, ...PEOPLE, "baby", "toddler", "pastor", "preacher"].map((name) => `${name}s`),
 );
