@@ -44,7 +44,7 @@ const ROWS = rowsOf<DayEffect>({
     "<verb> … [mothers|fathers|valentines|presidents|veterans|columbus|memorial|labor|new_years|christmas|boxing|tax day|eve]",
   "wide: bought desk 40 black friday": "[black|cyber|good|easter <day>]",
   "wide: sold desk first of the month 60":
-    "[first|start|beginning|middle|end|last of|day <art>? month|week|year|last? month|week|year|of?]",
+    "[first|start|beginning|middle|end|last of|day !back|here|there|off|on <art>? month|week|year|last? month|week|year|of?]",
   "wide: sold desk 140 earlier in the week":
     "[earlier|later|sometime|some_time|one_day|some_day|back in|during|this <art>? week|month|year|summer|spring|winter|fall|season]",
   "wide: sold desk 60 the night before": "<verb> … [the night|day|morning|evening|week|weekend before|after]",

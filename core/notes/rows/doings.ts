@@ -27,6 +27,8 @@ export const DOINGS = rowsOf<ChatterEffect>({
     "$ … [,|.|and* i|we? found|had|there_was another|an_extra|one_more|extra $ in|stuck_in|under|inside|down my|the|his|her|a <any> <any>?] ;",
   "chat: hold the crib till friday, that's payday":
     "<~hold>|hold|holds|till|til|until|deposit|down … <day> [,|.|-|; thats|its|which_is|when|is <art>|my|her|his|their? payday|pay_day|day_off|birthday|paycheck|when_she_gets_paid|when_he_gets_paid|when_they_get_paid|she_gets_paid|he_gets_paid|they_get_paid day?] ;",
+  "chat: crib to 25 so it goes before christmas":
+    "[so|hoping|hopefully|that* it|they|this|that ll|will|can|is|s? goes|go|sells|sell|moves|move|gone|sold|clears before|by|ahead_of|in_time_for|over <art>|my? <any> <any>?] ;",
   "chat: gave it one more week, sold the crib 40":
     "^ [i|we|ill|im|gonna* gave|giving|give it|them|this|<piece> one_more|another|a|a_couple_more|a_few_more|till|until|one|two_more week|weeks|month|days|weekend|chance|<day> >] ;",
   // The end of the day's work, and of none on anything that is named.
@@ -67,7 +69,7 @@ export const DOINGS = rowsOf<ChatterEffect>({
   "chat: took 20 off the crib, mama needs the garage back":
     ", [i|we|<kin>|mama|hubby just|really? need|needs|want|wants the|my|our|her|his|some? garage|space|room|floor|driveway|basement|porch|shed|workshop|hallway|corner back|again|for_the_car|for_christmas|for_company?] ;",
   "chat: crib to 200 ahead of the holiday weekend":
-    "[ahead_of|before|in_time_for|just_in_time_for|in_honor_of <art>|my? holiday|long|busy|big|fair|market|birthday|labor_day|memorial_day|graduation|wedding|summer|spring|winter|fall|back_to_school weekend|rush|holidays|season|break|crowd|party?] ;",
+    "[ahead_of|before|just_before|right_before|in_time_for|just_in_time_for|in_honor_of <art>|my? christmas|xmas|easter|thanksgiving|halloween|mothers_day|fathers_day|holiday|long|busy|big|fair|market|birthday|labor_day|memorial_day|graduation|wedding|summer|spring|winter|fall|back_to_school weekend|rush|holidays|season|break|crowd|party?] ;",
   "chat: started the crib, wish me patience":
     "[wish|wished me|us|myself luck|patience|strength|courage|well|stamina|godspeed|fortitude]",
   "chat: paid 300 to the loan from the waiting room":

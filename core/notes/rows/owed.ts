@@ -116,7 +116,7 @@ export const OWED = rowsOf<NumberEffect>({
   "owed: sold desk 200 she owes me 50":
     "<~sell>|bought|took|let|flipped … [still? owes|owe|owing|still_owes|owed me|us|on_it? still|the|another|about* last|other|rest|remaining|balance? ,|:|of? $ of? it|that|which|this? yet|still?]",
   "all owed: sold desk 160 she owes me all of it":
-    "<~sell>|let|flipped … [she|he|they|buyer|guy|lady? owes|owe|owed|still_owes me|us? all|everything|the_whole_thing|the_full_amount|it_all|all_of_it of? it?]",
+    "<~sell>|let|flipped … [she|he|they|buyer|guy|lady? owes|owe|owed|still_owes me|us? all|everything|the_whole_thing|the_full_amount|it_all|all_of_it of? it? until|till|til|by? payday|pay_day|she_gets_paid|he_gets_paid|they_get_paid?]",
   "owed: sold desk 150, 30 short, will bring it tuesday": `${SALE} … $ ,|-|and|but* [he|she|they|buyer|is|was|shes|hes|theyre* $ short|shy|light ,|and|but* ${WILL}* ${BRINGS} me|us|over|by|it|the|rest* ${LATER}*]`,
   "owed: sold pew 120, she's short 20":
     "<~sell> … $ ,|-|and|but* [he|she|they|buyer|shes|hes|theyre|<new>|<person>? is|was|came_up|came? short|shy by? $] !of",

@@ -105,8 +105,7 @@ const ACTORS = rowsOf<OwnerEffect>({
   "ours: took dad 90 min to paint it": "took|taking [<kin>] <time> to",
   "word: grandpa sanded it, took him 2h": "<labor> … [took|taking him|her|them] <time>",
   "ours: my brother sanded the bench 1h": "^ [<art>? <kin> <new>?] <labor>|worked|worked_on",
-  "worker: bob sanded dresser 2h":
-    "^ [<art>? !he|she|hes|shes <person>|<new>] !moving <labor>|worked|worked_on|helped !me|us",
+  "worker: bob sanded dresser 2h": "^ [<art>? <person>|<new>] !moving <labor>|worked|worked_on|helped !me|us",
 });
 
 export const owners = tableOf([
