@@ -1,4 +1,4 @@
-import type { Clause, Tok } from "../clause.ts";
+import { type Clause, placeBefore, type Tok } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import { passingIn } from "../passed-over/passing.ts";
 import type { Kind } from "../reading.ts";
@@ -6,9 +6,10 @@ import { isTurned } from "../tokens/roles.ts";
 import { HINTS } from "../tokens/sign-bits.ts";
 import { NO_ROLES } from "../tokens/token.ts";
 import { bears, language } from "../verbs.ts";
+import { isCommon, TURNS_FACT } from "../words/daily.ts";
 import { NEAR_AMOUNT, PLANS, WISHES } from "../words/doubts.ts";
 import { VISITED } from "../words/hedges.ts";
-import { AND, INTERJECTIONS, THEY } from "../words/links.ts";
+import { AND, ARTICLES_WIDE, INTERJECTIONS, JOINS_THINGS, THEY } from "../words/links.ts";
 import { ASKS_FOR } from "../words/money.ts";
 import { ONE_OF_US } from "../words/people.ts";
 import { NEARLY } from "../words/replies.ts";
@@ -147,14 +148,40 @@ export function leftWords(kind: Kind, clause: Clause): string[] {
   return leftTokens(kind, clause).map(({ text }) => text);
 }
 
-function leftTokens(kind: Kind, { tokens }: Clause): Tok[] {
+function leftTokens(kind: Kind, { tokens, head }: Clause): Tok[] {
   const left = tokens.filter(isLeft);
   if (left.length === 0) return left;
   const passing = passingIn(tokens, bears(kind, "things beside"));
-  return left.filter((token) => !passing.has(token));
+  const behind = head && NAMES_NOTHING.has(kind) ? tokens.slice(tokens.indexOf(head) + 1) : [];
+  return left.filter(
+    (token) => !passing.has(token) && !(behind.includes(token) && saysNothingHere(tokens, token)),
+  );
 }
 
 const isLeft = ({ kind, claimed, unknown }: Tok): boolean => kind === "word" && !claimed && unknown === true;
+
+/** What was bought, paid for or lent may be any word, and fates have figures of speech; of these no everyday word tells anything. */
+const NAMES_NOTHING: ReadonlySet<Kind> = new Set([
+  "sell",
+  "list",
+  "reprice",
+  "pay",
+  "work",
+  "drive",
+  "finish",
+  "start",
+  "collect",
+  "refund",
+]);
+
+/** "sold the console 140, the machine died"; "sold the desk and the churn" may be of two, "60 on tick" is not paid. */
+function saysNothingHere(tokens: readonly Tok[], token: Tok): boolean {
+  if (!isCommon(token.text) || TURNS_FACT.has(token.text)) return false;
+  const at = tokens.indexOf(token);
+  const before = tokens[placeBefore(tokens, at - 1, ARTICLES_WIDE)];
+  const next = tokens[at + 1];
+  return !(before && JOINS_THINGS.has(before.text)) && !(next?.unknown && next.claimed);
+}
 
 /** Of two things left over the same one is always named. */
 const RANK: readonly Trouble["kind"][] = [

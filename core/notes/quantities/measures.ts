@@ -35,6 +35,10 @@ function bareMinutes(exact: Exact | null, next: string | undefined, endsAlone: b
   return (BEFORE_WORK.has(next) || /^[a-z]{3,}$/.test(next)) && !NO_MINUTES.has(next) ? exact.digits : null;
 }
 
+/** The work of "an hour and twenty of sanding"; else the word itself. */
+const workBehind = (norms: readonly string[], at: number): string | undefined =>
+  norms[at] === "of" && WORKING.has(norms[at + 1] ?? "") ? norms[at + 1] : norms[at];
+
 /** What follows "and" (or not) after some hours: half, a quarter, or minutes. */
 export function minutesAfterHours(
   norms: readonly string[],
@@ -54,7 +58,7 @@ export function minutesAfterHours(
     link > 0 || /^(?:[\d.]*hr?s?)$/.test(norms[start - 1] ?? "") || isOfOurWork(norms.slice(0, start));
   const bare =
     number && number.words <= 2
-      ? bareMinutes(number.amount.exact, norms[at + number.words], endsAlone)
+      ? bareMinutes(number.amount.exact, workBehind(norms, at + number.words), endsAlone)
       : null;
   if (bare !== null) return { minutes: bare, words: at + number!.words - start };
   const unit = number ? (norms[at + number.words] ?? "") : "";

@@ -1,7 +1,7 @@
 import { LIFE } from "./chatter.ts";
 import { isEveryday } from "./everyday.ts";
 import { WEEK } from "./week.ts";
-import { LongList } from "./words.ts";
+import { LongList, wordSet } from "./words.ts";
 
 /*
  * Words of daily life that no other table knows, by kind: in a clause of their own, or behind a mark or a preposition
@@ -491,3 +491,17 @@ const isSeveral = (word: string): boolean => word.endsWith("s") && isDaily(word.
 /** Whether everybody uses a word beside what is bought and sold: one of no trade, of the day told, or of daily life. */
 export const isCommon = (word: string): boolean =>
   isEveryday(word) || LIFE.has(word) || isDaily(word) || isSeveral(word);
+
+/** Words everybody uses that may turn a fact round, count, or tell of another: never passed over beside one. */
+export const TURNS_FACT = wordSet(
+  "abort aborted aborting aborts unable unwilling unavailable untrue unreal null incorrect incorrectly uncertain uncertainty unclear " +
+    "doubtful unread unknown unsuccessful unobtainable unlike unset unsettled unauthorized unofficial discard discarded discarding discards dispose " +
+    "disposed disposes disposing destroys ruin ruining ruins damage damages damaging donates donation donations exclude excluded " +
+    "excludes exclusion excepted excepting excepts exception scarce scarcely seldom seem seeming seemingly appear appears appeared " +
+    "apparent suggest suggested suggesting suggests guessed guesses guessing considered considers contemplate contemplated " +
+    "contemplates contemplating threaten threatened threatening threatens prepare prepared prepares preparing prevent prevented " +
+    "preventing prevents misplace misplaced misplaces misplacing misprint misread misreads misunderstood theft swaps lends gift gifts dozen " +
+    "thousands millions billion billions zero zeros double doubles halftime percents percentage partition postpones postponing discontinue discontinued " +
+    "question questionable questioned questions predictions forecasts bids compete competed competes temptation tempted undo undid imitation replica similar " +
+    "identical another whether present presents handshake bob stan night nights day days week weeks month months year years hour hours minute minutes supposedly allegedly hypothetically",
+);

@@ -200,3 +200,8 @@ export const OWNS = wordSet(
 export const RELATIVES = wordSet("who which whose whom");
 export const TELLS_OF_BUYER = wordSet("paid pays gave picked took is was left put wants");
 export const BEFORE_BUYER = wordSet("to from by for");
+
+/** Behind these stands one more thing of those before, or on which terms it was. */
+export const JOINS_THINGS = wordSet(
+  "and & + plus with w w/ n or nor but not without minus on for down per over under off against upon",
+);

@@ -9,7 +9,7 @@ export const MINUTES = wordSet("min mins minute minutes minuts mns mn mni mnis i
 export const MILES = wordSet("mi mile miles mis milse mils myles");
 
 /** Behind "an hour and twenty" these go on to what was done. */
-export const BEFORE_WORK = wordSet("on to of in");
+export const BEFORE_WORK = wordSet("on to in");
 
 /** After a number behind hours: it is no number of minutes. */
 export const NO_MINUTES = wordSet(
