@@ -124,9 +124,9 @@ export const retire = defineVerb({
       },
       {
         say: phrases("is are its was became").flatMap((be) =>
-          phrases("firewood kindling garbage landfill_now trash_now junk_now toast_now").map(
-            (end) => `${be} ${end}`,
-          ),
+          phrases(
+            "firewood kindling garbage landfill_now trash_now junk_now toast_now a_total_loss total_loss",
+          ).map((end) => `${be} ${end}`),
         ),
         with: ["piece"],
         without: ["number", "duration", "supply"],
@@ -135,7 +135,7 @@ export const retire = defineVerb({
       },
       {
         say: phrases(
-          "is_ours is_ours_now its_ours its_ours_now is_ours_for_good ours_now is_ours_to_keep lives_with_us_now is_staying_put its_staying is_here_to_stay",
+          "is_mine_now its_mine_now is_ours is_ours_now its_ours its_ours_now is_ours_for_good ours_now is_ours_to_keep lives_with_us_now is_staying_put its_staying is_here_to_stay",
         ),
         with: ["piece"],
         without: ["number", "duration", "supply"],
@@ -179,7 +179,7 @@ export const retire = defineVerb({
           ),
           ...TOSSED,
           ...phrases(
-            "burned flung_out flung_away had_it_hauled_off had_it_hauled_away had_them_hauled_off had_it_carted_off chucked binned pitched parted_out broke_up broke_down_…_for_lumber broke_down_…_for_wood broke_down_…_for_firewood cut_up_…_for_firewood chopped_up_…_for_firewood chopped_…_up_for_firewood cut_…_up_for_firewood",
+            "burned flung_out flung_away had_it_hauled_off had_it_hauled_away had_them_hauled_off had_it_carted_off chucked binned pitched parted_out broke_up broke_down_…_for_lumber broke_down_…_for_wood broke_down_…_for_firewood cut_up_…_for_firewood chopped_up_…_for_firewood turned_…_into_firewood turned_…_into_kindling chopped_…_up_for_firewood cut_…_up_for_firewood",
           ),
           ...LOST,
         ],

@@ -25,6 +25,8 @@ export const HANDED = rowsOf<OwnerEffect>({
   // What is left of a piece, or came off one, is sold rather than bought.
   "given: got 5 for the old knobs":
     "^ i|we|just|and|then|,* [got|received|made|pocketed] $ for the|its|old|leftover|scrap <trait>|<plain>|old|leftover|scrap* <supply>|<part>|metal|wood|hardware|brass|scrap",
+  "word: put 18 of hardware on the desk":
+    "^ i|we|just|also* [put|sank|dropped|stuck] $ of|worth_of|worth <plain>|<trait>* <supply> on|in|into|toward|towards <art>? <piece>",
   "word: carpet cleaner rental 35": "<supply> [rental|rentals|hire]",
   "given: got 10 from her for gas": `got|received $ [from <art>? him|her|them|<person>|<kin>|<new>] ${FOR_WORK}`,
   "worker: bob got 40 for the desk": "^ [<art>? !<kin> <new>|<person>] got $ for <art>? <piece>",

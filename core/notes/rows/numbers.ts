@@ -138,6 +138,7 @@ const ROWS = rowsOf<NumberEffect>({
   "passing: drove 22 miles (11 and 11)": "<miles> [,|(|- # and|&|+|plus # )?] ;",
   // What somebody takes of a sale.
   "fee: bench is gone! 85, and the site took 7.65 of it": `<~sell> .|!|;? … $ ,|-|.|and|but* [${TAKER} ${TAKES} out?] $ of_it|of_that|of_this? !!fee|fees|cut|commission`,
+  "fee: desk sold 150 by card, they took 2.30": `<~sell> … $ ,|by|via|on|with|in|paid* card|debit|credit|credit_card|debit_card ,|-|.|and|but|so* [<art>? they|it|reader|bank|app|site|company|processor|machine|terminal ${TAKES} me?] $ of_it|of_that? !!fee|fees|cut|commission`,
   "beside: sold armoire 180. wanted 220 but he had cash": `<~sell> … $ [.|,|;|-|!|but|though|although|even_though* i|we|had|id|was|were|originally|really|first|only* ${WANTED} for|at? $] !more|extra|off`,
   "beside: ray got the hutch. 210 on top of the 50 he already gave me":
     "$ [on_top_of|in_addition_to|besides|added_to <art>? $ he|she|they|buyer|<new>|<person> already|had|has|has_already|had_already* gave|given|left|put|put_down|paid|sent|dropped me|us|down|in|already|before|as|for|it* <art>? deposit?]",

@@ -50,7 +50,7 @@ export const PUT_UP = rowsOf<OwnerEffect>({
   "fee: paid 8 for an ad on the desk":
     "^ paid|spent|pd $ for|on [<art>? ad|ads|promo|promotion|boost for|on <art>? <piece>] ;",
   "word: dresser to the booth, tagged 190":
-    "<piece> [is|went|goes|put|set? to|in|into|at|over_to|out_at the|my|our booth|antique_mall|mall|shop|stall|store] ,|-|and|for|at* tagged|priced|marked|asking $",
+    "<piece> [is|went|goes|put|set? now|already|finally|back? to|in|into|at|over_to|out_at the|my|our booth|antique_mall|mall|shop|stall|store now|already|today?] ,|-|and|for|at* tagged|priced|marked|asking $",
   // A site by a name that nobody knows has no article.
   "listed: threw the desk on swapboard for 145": `[${PUT}] up? <art>? <piece> up? ${ONTO} !loan|top|hold|display|deck <sitename> !<piece> … $`,
   "word: threw the desk on swapboard for 145": `${PUT} up? <art>? <piece> up? [${ONTO} !loan|top|hold|display|deck <sitename> and|&|,? <art>? ${OF_PLACE} <site>|<sitename>?] !<piece> … $`,

@@ -2,11 +2,13 @@ import { addDays, weekdayOf } from "../../calendar.ts";
 import type { Clause, Tok } from "../clause.ts";
 import { claim, firstFree, placeAfter } from "../clause.ts";
 import { comingDay } from "../quantities/days.ts";
+import { smallNumberAt } from "../quantities/spelled.ts";
 import { ARTICLES } from "../words/filler.ts";
 import { LABOR_NAMES } from "../words/labors.ts";
 import { ON_PIECE } from "../words/links.ts";
 import { EACH_WORDS } from "../words/numbers.ts";
-import { BEFORE_PICKUP_DAY, BETWEEN_DAYS, PICKUP, UNTIL } from "../words/times.ts";
+import { BEFORE_PICKUP_DAY, BETWEEN_DAYS, PICKUP, ROUNDS, UNTIL } from "../words/times.ts";
+import { PARTS } from "../words/traits.ts";
 import type { Fill, Filled } from "./filled.ts";
 import { trouble } from "./filled.ts";
 import { pieceCount } from "./money.ts";
@@ -95,9 +97,27 @@ export const minutes: Fill = (clause) => {
     return { value: token.minutes, each: true };
   // "30 min each on both nightstands" is an hour.
   const count = pieceCount(mentions);
+  const rounds = roundsOf(clause);
+  if ((count === null || count === 1) && rounds) return { value: token.minutes * rounds };
   // "3 times 20 min each", "we both sanded it, 1h each": each of something that is no piece.
   return count === null || count === 1 ? trouble("eachOfUnknown") : { value: token.minutes * count };
 };
+
+/** "2 coats, 40 min each", "4 drawers, 20 min each": how many of what each took so long. */
+function roundsOf({ tokens }: Clause): number | null {
+  for (const [at, token] of tokens.entries()) {
+    if (token.claimed) continue;
+    const of = token.kind === "amount" ? tokens.slice(at + 1, at + 2) : [];
+    const [said, ...words] = [token, ...of].flatMap(({ text }) => text.split(" "));
+    const count = /^\d+$/.test(said!) ? Number(said) : smallNumberAt([said!], 0)?.value;
+    if (!count || count > ROUNDS_MAX || !words.some((word) => ROUNDS.has(word) || PARTS.has(word))) continue;
+    claim(token, ...of);
+    return count;
+  }
+  return null;
+}
+
+const ROUNDS_MAX = 12;
 
 export const labor: Fill = (clause) => {
   const token =

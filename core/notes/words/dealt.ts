@@ -37,7 +37,7 @@ const DEALS: Readonly<Record<Deal, ReadonlySet<string>>> = {
     "took takes taken took_home took_it_home grabbed grabs snagged snapped_up snapped_it_up scooped scooped_up nabbed bought bought_it buys walked_off walked_off_with drove_off drove_off_with went_off_with made_off_with picked_up picked_it_up fetched fetched_it collected hauled hauled_off loaded loaded_up loaded_it_up carried_off claimed bit drove_it_home drove_home has_it has_it_now swooped_in_on got_it got_her got_him",
   ),
   pays: wordSet(
-    "paid paid_me pays_me gave_me gave_us handed_me handed_over handed_me_over brought brought_me brought_the sent sent_me wired wired_me settled settled_up squared_up forked_over came_up_with coughed_up counted_out received came_in transferred paid_up paid_in_full cash_in_hand in_my_account in_the_account in_my_pocket in_hand i_got i_get we_got got_me got_us took_his took_her took_their paid_for",
+    "paid paid_me pays_me gave_me gave_us handed_me handed_over handed_me_over brought brought_me brought_the sent sent_me wired wired_me settled settled_up squared_up forked_over came_up_with coughed_up counted_out received came_in transferred arrived paid_up paid_in_full cash_in_hand in_my_account in_the_account in_my_pocket in_hand i_got i_get we_got got_me got_us took_his took_her took_their paid_for",
   ),
   puts: wordSet(
     "put put_down puts_down down left_me left_us left dropped_off dropped deposit a_deposit as_a_deposit as_deposit toward towards to_hold_it to_hold to_keep_it to_save_it up_front upfront to_secure_it earnest layaway on_layaway",

@@ -7,7 +7,7 @@ export const STREAMS = wordsAlike(`
   workshops=workshop class classes lesson lessons course courses teaching tutoring consulting
   consult=consulting sponsor sponsorship sponsors affiliate affiliates affiliate_money=affiliate
   affiliate_income=affiliate royalties royalty=royalties merch ebook blog channel videos video_ads
-  side_job side_gig odd_job gig repair_job paint_job custom_work custom_job staging referral
+  side_job side_jobs side_gig side_gigs side_work odd_job gig repair_job paint_job custom_work custom_job staging referral
   referral_bonus=referral referral_money=referral referral_fee=referral referral_check=referral
   sign_up_bonus=bonus signup_bonus=bonus bonus_money=bonus video_channel=channel blog_ads=ads
   video_ad=video_ads rebate cashback newsletter babysitting house_sitting pet_sitting dog_sitting

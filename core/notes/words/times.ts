@@ -43,3 +43,8 @@ export const MONTHS_ALONE = wordSet(
 
 /** A day of the week, however it is written. */
 export const A_WEEKDAY = /\b(?:mon|tue|wed|thu|fri|sat|sun)/i;
+
+/** What is done several times over, each in so much time. */
+export const ROUNDS = wordSet(
+  "coats rounds sessions passes evenings mornings afternoons nights goes layers stints",
+);
