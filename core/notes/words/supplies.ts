@@ -18,7 +18,7 @@ export const SUPPLIES: Readonly<Record<Exclude<Category, "other">, readonly stri
     vinyl_tile floor_tile mastic butane_torch torch respirator_cartridge picture_hanger furniture_pad
     contractor_paper kraft_paper garbage_bag trash_bag contractor_bag shop_towel wood_plug rewiring_kit
     wiring_kit mirror_glass cabinet_glass felt_dot leveler non_slip_pad corner_brace mending_plate
-    wall_anchor furniture_anchor anti_tip_kit anti_tip_strap magnetic_catch craft_stick craft_sticks cotton_swab cotton_swabs toothpick toothpicks zip_tie zip_ties goo_remover shellac_flake shellac_flakes oil_soap wood_soap lid_support piano_hinge
+    wall_anchor furniture_anchor anti_tip_kit anti_tip_strap magnetic_catch cotton_swab cotton_swabs toothpick toothpicks zip_tie zip_ties goo_remover shellac_flake shellac_flakes oil_soap wood_soap lid_support piano_hinge
     drawer_track grommet upholstery_tack stretch_wrap moving_box tack_cloth stain_pad paint_strainer
     stir_stick wood_oil boiled_linseed_oil wood_restorer scratch_cover touch_up_paint touch_up_pen
     rust_remover paint_remover wood_hardener paint spray_paint spraypaint chalk_paint milk_paint
