@@ -10,6 +10,7 @@ import { settlings } from "./rows/settling.ts";
 import { centsIn } from "./slots/money.ts";
 import { isWholeNote } from "./unclear.ts";
 import { INTERJECTIONS } from "./words/links.ts";
+import { HOUSEHOLD } from "./words/people.ts";
 import {
   BEFORE_SUM,
   BESIDE_HOME,
@@ -99,6 +100,9 @@ export function besideName(text: string, names: readonly string[]): { who?: stri
  * where nobody else is.
  */
 function calledElse(name: string, names: readonly string[]): string[] {
+  // "rays wife" is typed "ray's wife" as well, and "ray" may come in her place.
+  const [, whose, kin] = /^(\S{2,})s (\S+)$/.exec(name) ?? [];
+  if (whose && kin && HOUSEHOLD.has(kin)) return [`${whose} ${kin}`, whose];
   const [, last] = /^\S+ (\S{3,})$/.exec(name) ?? [];
   if (last) return names.some((other) => other !== name && other.split(" ").includes(last)) ? [] : [last];
   const [, given] = / (?:named|called) (\S+)$/.exec(name) ?? [];

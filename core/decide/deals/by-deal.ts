@@ -187,6 +187,14 @@ function toldOf(dealt: Dealt, pieces: Pieces, desk: Looking): object | object[] 
     const put = { deposit, ...(agreed === undefined || agreed === going ? {} : { agreed }) };
     return { kind: "hold", ...put, ...by, ...at, ...(until === undefined ? {} : { until }) };
   }
+  // "new guy, 150, cash, here in an hour": it waits for them, or they have been by now.
+  const isAwaited =
+    says("held") && !isGone && isTheirs && !says("puts", "rest", "more", "half", "pays", "comes");
+  if (isAwaited && sum !== undefined && more.length === 0 && going !== null && isNearAsking(sum, going))
+    return [
+      { kind: "hold", ...(sum === going ? {} : { agreed: sum }), ...by, ...(until ? { until } : {}) },
+      { kind: "sell", price: sum, ...by, ...at },
+    ];
   if (says("puts", "rest", "more", "half") || (says("held") && !says("goes")) || more.length > 0) return null;
   // Money that came, and a piece that went, are told without a buyer; one that was taken may be another that we got.
   if (!(says("goes", "gives") || (says("takes", "pays", "full") && isTheirs)) || (says("takes") && !isTheirs))

@@ -166,6 +166,8 @@ function takes(dealt: Dealt, words: readonly Word[], at: number, known: Known, t
       dealt.isOurs = true;
     return many;
   }
+  // "here in an hour"
+  if (token.kind === "duration" && /^(?:with)?in$/.test(words[at - 1]?.text ?? "")) return 1;
   // "got a desk": any desk, and hardly ours.
   if (text === "one" && ALSO_SAID.has(words[at + 1]?.text ?? "")) return 0;
   if (token.kind === "piece" && ANY_OTHER.has(words[at - 1]?.text ?? "")) return 0;

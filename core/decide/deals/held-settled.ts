@@ -123,6 +123,9 @@ export function paysForHeld(
   // "he sent 50 after all" of a piece at 250, for which nothing was put down yet
   if (!isFetched && !hasCome && deposit === 0 && going !== null && amount * 2 < going) return more;
   const sale: Reading = { kind: "sell", price: amount, fetched: true, ...at };
+  // "picked it up, 8 more" of what nobody has put a price on
+  const isBeside = going === null && isFetched && isMore;
+  if (isBeside) return [{ ...sale, price: amount + deposit, whole: true }];
   if (isFetched || isRest) return [sale];
   if (!isMore) return [...more, sale];
   const total = amount + deposit;

@@ -5,7 +5,7 @@ import { addDays, type Day, weekdayOf } from "../../calendar.ts";
 import type { Reading } from "../../notes/reading.ts";
 import { type Settling, settlingsIn, type Told } from "../../notes/settling.ts";
 import { couldOf, eitherOf, isFor } from "../../notes/unclear.ts";
-import { HAS_COME, OPENS_ASKING, PIECE_LEFT } from "../../notes/words/settling.ts";
+import { OPENS_ASKING, PIECE_LEFT, TELLS_VISIT } from "../../notes/words/settling.ts";
 import { saysAny } from "../../notes/words/words.ts";
 import { backsOut, type Pieces, type Place, paidOtherwise, paysForHeld } from "../deals/held-settled.ts";
 import { owingPieces, salesOwing } from "../deals/owing.ts";
@@ -49,10 +49,10 @@ export function ofKnownBuyer(text: string, readings: readonly Reading[], said: S
   if (each) return each;
   // "amy came" tells of nothing by itself.
   const isOpen =
-    readings.some((reading) => isOpenTo(reading, text)) || (readings.length === 0 && HAS_COME.test(text));
+    readings.some((reading) => isOpenTo(reading, text)) || (readings.length === 0 && TELLS_VISIT.test(text));
   if (!isOpen && !readings.some((reading) => isOfName(reading, books, names))) return null;
   for (const settling of settlingsIn(text, names, today)) {
-    if (settling.told.who === undefined && readings.every(isForBooks)) continue;
+    if (settling.told.who === undefined && readings.length > 0 && readings.every(isForBooks)) continue;
     const read = readFrom(settling, said, readings);
     if (read) return read;
   }
@@ -118,6 +118,8 @@ function readFrom(
   const isSettled = told.mention !== undefined && (told.says.has("back") || told.says.has("kept"));
   const isOne = latest.length === 1 || (isSettled && meant.length === 1);
   const isOfOne = told.who !== undefined || ((told.says.has("payer") || told.isTheirs) && isOne);
+  const even = meant.length === 1 && after.length === 0 ? calledEven(told, meant[0]!, text) : null;
+  if (even) return even;
   const could = meant.flatMap((dealing) => readingsOf(told, dealing, text, isOfOne, { books, talk, today }));
   const [only, ...others] = could;
   if (!only) return null;
@@ -246,6 +248,27 @@ function paysWhatIsOwed({ says, amounts }: Told, pieces: Pieces, paid: Place): R
   if (!says.has("paid") && (amount === undefined || !(says.has("from") || says.has("all")))) return [];
   const sum = amount ?? (says.has("half") ? Math.round(owed / 2) : says.has("all") ? owed : undefined);
   return [{ kind: "collect", ...(sum === undefined ? {} : { amount: sum }), ...paid }];
+}
+
+/** "only had 50, called it even", "paid 50, forget the rest": that came in of what is owed, and the rest never will. */
+function calledEven(
+  { says, amounts, left, method, date }: Told,
+  { of, pieces }: Dealing,
+  text: string,
+): Reading[] | null {
+  const [amount, ...others] = amounts;
+  const owed = of === "owed" ? owedByBuyers(pieces) : 0;
+  const isLetGo = says.has("never") || says.has("forgiven");
+  const isPart = says.has("had") || says.has("short") || says.has("paid");
+  if (!isLetGo || !isPart || amount === undefined || amount >= owed || others.length + left.length > 0)
+    return null;
+  const came = says.has("short") ? owed - amount : amount;
+  const place = { pieces: byNumbers(pieces.map(({ number }) => number)), text, line: 0 };
+  const at = { ...place, ...(date ? { date } : {}) };
+  return [
+    { kind: "collect", amount: came, ...at, ...(method ? { method } : {}) },
+    { kind: "refund", unpaid: true, amount: owed - came, ...at },
+  ];
 }
 
 function neverPays({ says, amounts }: Told, pieces: Pieces, at: Place): Reading[] {

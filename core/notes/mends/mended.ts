@@ -216,9 +216,11 @@ export function takeTo(tokens: readonly Tok[], said: Side, today: Day): boolean 
     else if (roles.method !== undefined) to.method = roles.method;
     else if (said.field && kind === "word" && !isSkipped(token)) to[said.field] ??= restOf(tokens, at);
     else if (before === "to" && kind === "word" && !isSkipped(token)) to.buyer = restOf(tokens, at);
-    else if ((before === "from" || before === "at") && kind === "word" && !isSkipped(token))
+    else if ((before === "from" || before === "at") && kind === "word" && !isSkipped(token)) {
+      // "mirror was from the flea market, stool from my aunt": of two pieces.
+      if (to.source !== undefined) return false;
       to.source = restOf(tokens, at);
-    else if (to.buyer !== undefined || to.source !== undefined) continue;
+    } else if (to.buyer !== undefined || to.source !== undefined) continue;
     else if (kind === "word" && roles.trait && isPieceAlone(said)) to.traits = [...(to.traits ?? []), text];
     // "gas was for the buffet trip"
     else if (to.pieces !== undefined && TRIPS.has(text)) continue;

@@ -215,6 +215,12 @@ function byRow(tokens: readonly Tok[]): NewestMended | null {
       ? null
       : { kind: "mend", of: { kinds: [...kinds], back: 1 }, to: { more: -off } };
   }
+  if (effect === "owed") {
+    const [had, owed] = tokens.filter(({ kind }) => kind === "amount").map(centsIn);
+    return had && owed && beside.length === 0
+      ? { kind: "mend", of: { kinds: ["sell"], amount: had + owed, back: 1 }, to: { owed } }
+      : null;
+  }
   if (effect === "is") {
     const sum = tokens.find(({ kind }) => kind === "amount")!;
     const is = sum.each ? null : centsIn(sum);

@@ -16,12 +16,12 @@ const SHOP = "the? store|shop|hardware_store|they";
 /**
  * What a whole line makes of the newest note, the part in brackets being all that it says beside pieces. Its amount was
  * so much "more" or "less"; "half" of it was for the piece behind it; it was for that piece "also"; it is "split" over
- * the pieces said; it was "bought", or it "went", for so much less; what was sold is "undone", or its "buyer" was another; what is held goes for another price, as "agreed"; its amount
+ * the pieces said; it was "bought", or it "went", for so much less, or of its amount so much is "owed"; what was sold is "undone", or its "buyer" was another; what is held goes for another price, as "agreed"; its amount
  * "is" the one before what it comes of.
  */
 const ROWS = rowsOf<
   | ("more" | "less" | "half" | "also" | "split" | "undone" | "buyer" | "agreed" | "is" | "fee" | "priced")
-  | ("bought" | "went")
+  | ("bought" | "went" | "owed")
 >({
   "half: half of that was for the stool":
     "^ [half of? that|thats|those|it|its|the|them|this <supply>? is|was|were|went|goes|go? for|on|to|with] <art>? <piece> ;",
@@ -64,6 +64,8 @@ const ROWS = rowsOf<
   "went: it went for 20 less":
     "^ [it|that|he|she|they|but|actually|only* went_for|sold_for|went|sold|paid|was for? $ less|under|below than|what|asking|the|i|we|said|list|price|that|noted*] ;",
   "went: 20 under asking": "^ [$ under|below|less_than asking|list|the_asking_price|list_price] ;",
+  "owed: she only had 120 so she owes 30":
+    "^ [well|so|actually|turns_out|but|oh|and* he|she|they only had|paid|gave|brought me? $ with|on|him|her|them|so|and|but|cash|,* he|she|they|still* owe|owes me? $ still?] ;",
   "undone: never mind, she changed her mind at the door": `^ [${OFF}* the? she|he|they|buyer|guy|lady ${BACKED_OUT} at_the_door|last_minute|at_the_last_minute|after_all|again|in_the_end|on_me?] ;`,
   "undone: didn't happen, deal fell apart":
     "^ [it|that|sale|deal? didnt|did_not|never happen|happened|go_through|close ,|.|-? the|that? sale|deal|it|she|he|they fell_through|fell_apart|fell|backed_out|flaked|bailed through|apart?] ;",

@@ -21,7 +21,7 @@ const ROWS = rowsOf<Says>({
     "^ [ok|oh|so|well|slight|small|big|quick|a|sudden* change_of_plan|change_of_plans|plans_changed|plan_changed|update|good_news|surprise|plot_twist]",
   "aside: pete lost his job, cant take it. gave him 10 back, kept 15":
     "[lost|losing|quit|got|was|been|is|hurt|broke|having|had his|her|their|a|an|just* job|lease|license|place|apartment|house|nerve|arm|leg|hip|laid_off|fired|evicted|let_go|transferred|sick|divorced|deployed|moving|baby|emergency away?]",
-  "aside: pete bailed, his truck died. returned the 25": `[his|her|their ${RIDES}|ride|back|boss|kid|kids|plans|shift|bank|card|paycheck|hours died|broke|broke_down|is_dead|gave_out|quit|fell_through|changed|got_changed|is_sick|are_sick|got_sick|was_late|got_cut|went_out]`,
+  "aside: pete bailed, his truck died. returned the 25": `[his|her|their ${RIDES}|ride|back|boss|kid|kids|plans|shift|bank|card|paycheck|hours died|broke|broke_down|is_dead|gave_out|quit|fell_through|changed|got_changed|is_sick|are_sick|got_sick|is_in_the_shop|is_at_the_shop|was_late|got_cut|went_out]`,
   "out: pete has no room for it now, gave the 25 back":
     "[has|have|had|got|with|theres* no|nowhere room|space|money|cash|to_put|way to|for|left|it|now|anymore*]",
   "aside: pete, the one with 25 down, is out": "[the one|guy|lady|person|woman|man with|who|that]",
@@ -197,6 +197,7 @@ const ROWS = rowsOf<Says>({
   "wants: pete took a picture of it":
     "[took|takes|taking|take a|some|another|the? picture|pictures|photo|photos|pic|pics|look|peek|seat|break|measurements|video|chance|card]",
   "wants: pete was here when i came home": "[came|come|coming|got|getting|drove|rode|walked home] !with",
+  "wants: pete brought it back": "[brought|carried|took|bringing|hauled it|them|that|<piece> back]",
   "wants: pete cant pay the 40 today":
     "[cant|cannot|couldnt|hasnt|has_not|havent|didnt|wouldnt|yet_to|refuses_to|forgot_to be|able|to|even|yet|still* pay|paid|paying|cover|send|sent|bring|brought|get|come_up_with]",
   "wants: pete is good for the 40": "[is|s|shes|hes|theyre good for]",

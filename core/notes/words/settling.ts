@@ -103,6 +103,12 @@ export const HAS_COME =
 export const STILL_TO_PAY =
   /\d(?: bucks| dollars)?(?: (?:is|are|was))?(?: still)? (?:left|to go|to come|outstanding|remaining|due)\b/i;
 
+/** Of which nothing may have been read: who has come, or comes another day. */
+export const TELLS_VISIT = new RegExp(
+  `${HAS_COME.source}|\\b(?:can['’]?t|cannot|won['’]?t|till?|until|instead)\\b`,
+  "i",
+);
+
 /** They would like it so, and nobody has said yes. */
 export const ASKS_FOR = wordSet("wants want wanted asks ask asked asking hoping hopes would could can");
 
