@@ -34,6 +34,7 @@ export function byDeal(text: string, readings: readonly Reading[], desk: Looking
   if (
     readings.some(isDoubted) &&
     !dealt.deals.has("held") &&
+    !dealt.deals.has("awaited") &&
     !dealt.deals.has("full") &&
     !dealt.complains &&
     !dealt.laments
@@ -157,6 +158,8 @@ function toldOf(dealt: Dealt, pieces: Pieces, desk: Looking): object | object[] 
   const paidBy = method === undefined ? {} : { method };
   const at = { ...paidBy, ...(date === undefined ? {} : { date }) };
   const isHere = pieces.every(({ gone }) => gone === null);
+  // "on her way with the rest": not here yet.
+  if (says("awaited") && pieces.some(({ gone, hold }) => gone !== null || hold !== null)) return null;
   const going = goingPrice(books, pieces);
   const [sum, ...more] = sumsOf(dealt, pieces, going, desk);
   if (pieces.every(({ gone }) => gone === "sold")) return ofSold(dealt, pieces, sum, more.length, at);
@@ -189,13 +192,14 @@ function toldOf(dealt: Dealt, pieces: Pieces, desk: Looking): object | object[] 
   }
   // "new guy, 150, cash, here in an hour": it waits for them, or they have been by now.
   const isAwaited =
-    says("held") && !isGone && isTheirs && !says("puts", "rest", "more", "half", "pays", "comes");
+    says("awaited") && !isGone && isTheirs && !says("puts", "rest", "more", "half", "pays", "comes");
   if (isAwaited && sum !== undefined && more.length === 0 && going !== null && isNearAsking(sum, going))
     return [
       { kind: "hold", ...(sum === going ? {} : { agreed: sum }), ...by, ...(until ? { until } : {}) },
       { kind: "sell", price: sum, ...by, ...at },
     ];
-  if (says("puts", "rest", "more", "half") || (says("held") && !says("goes")) || more.length > 0) return null;
+  if (says("puts", "rest", "more", "half", "awaited") || (says("held") && !says("goes")) || more.length > 0)
+    return null;
   // Money that came, and a piece that went, are told without a buyer; one that was taken may be another that we got.
   if (!(says("goes", "gives") || (says("takes", "pays", "full") && isTheirs)) || (says("takes") && !isTheirs))
     return null;

@@ -10,7 +10,7 @@ import { wordSet } from "./words.ts";
  * "goes": the piece is gone. "takes": somebody has it, or we have another one. "pays": money came. "puts": money is put on it. "comes": somebody came. "full":
  * at what is asked for it. "rest": what is left to pay. "more": beside what came before. "back": our money goes back.
  * "up": it is offered. "cut": for less than before. "held": it is kept for somebody. "gives": we let it go. "half": of the price. "same":
- * for what the one before went for.
+ * for what the one before went for. "awaited": they are on their way.
  */
 export type Deal =
   | "goes"
@@ -27,7 +27,8 @@ export type Deal =
   | "held"
   | "gives"
   | "half"
-  | "same";
+  | "same"
+  | "awaited";
 
 const DEALS: Readonly<Record<Deal, ReadonlySet<string>>> = {
   goes: wordSet(
@@ -64,7 +65,10 @@ const DEALS: Readonly<Record<Deal, ReadonlySet<string>>> = {
     "down_to now dropped_to dropped_it_to cut_to cut_it_to knocked_it_to knocked_down_to knocked_it_down_to lowered_to lowered_it_to marked_down_to marked_it_down_to brought_it_down_to took_it_down_to went_down_to price_is_now price_now now_at its_now reduced_to reduced_it_to slashed_to price_goes_up_to bumped_to bumped_it_to raised_to raised_it_to knocking_it_down_to dropping_it_to dropping_to price_goes_to price_drops_to",
   ),
   held: wordSet(
-    "wants want wants_it wanted spoken_for spoke_for spoke_for_it claimed_dibs dibs has_dibs reserved reserved_it is_holding holding put_a_hold_on put_a_hold is_getting is_taking hold on_hold to_hold_for im_holding holding_it_for is_in_love_with loves fell_for fell_in_love_with fell_hard_for is_coming_for picking_up picking_it_up pickup on_pickup is_picking_it_up is_picking_up wants_to_come will_pick_it_up will_pick_up picks_it_up picks_up will_come will_be_back will_come_back coming coming_back coming_for_it comes hell_come shell_come theyll_come hell_be_back shell_be_back theyll_be_back hell_pick_it_up shell_pick_it_up theyll_pick_it_up here_in here_at here_by here_soon on_the_way on_her_way on_his_way on_their_way i_keep_it keep_it so_i_keep_it to_keep keeping_it_for would_like id_like",
+    "wants want wants_it wanted spoken_for spoke_for spoke_for_it claimed_dibs dibs has_dibs reserved reserved_it is_holding holding put_a_hold_on put_a_hold is_getting is_taking hold on_hold to_hold_for im_holding holding_it_for is_in_love_with loves fell_for fell_in_love_with fell_hard_for is_coming_for picking_up picking_it_up pickup on_pickup is_picking_it_up is_picking_up wants_to_come will_pick_it_up will_pick_up picks_it_up picks_up will_come will_be_back will_come_back coming coming_back coming_for_it comes hell_come shell_come theyll_come hell_be_back shell_be_back theyll_be_back hell_pick_it_up shell_pick_it_up theyll_pick_it_up i_keep_it keep_it so_i_keep_it to_keep keeping_it_for would_like id_like",
+  ),
+  awaited: wordSet(
+    "here_in here_at here_by here_soon on_the_way on_her_way on_his_way on_their_way is_on_the_way",
   ),
   gives: wordSet(
     "beat_me_down_to talked_me_down_to haggled_me_down_to got_me_down_to came_down_to let_it_go let_her_go let_him_go let_them_go let_go let_him_have_it let_her_have_it let_them_have_it let_him_have let_her_have let_them_have let_it_go_for let_it_go_to sold_it sold_her sold_him shook_on done_deal a_deal deal",
