@@ -1,5 +1,5 @@
 import type { Tok } from "../clause.ts";
-import { isPiece } from "../clause.ts";
+import { isPiece, placeBefore } from "../clause.ts";
 import { headsOf } from "../heads.ts";
 import { wholeOf } from "../quantities/amounts.ts";
 import { meaning } from "../rows/joined.ts";
@@ -20,6 +20,9 @@ export function pricedApart(tokens: readonly Tok[]): readonly Tok[] {
     // "bought a chair 10 and a lamp, free"
     if (at > 1 && tokens[at]!.text === "free" && isPriceBehind(tokens, at))
       return pricedApart(tokens.toSpliced(at - 1, 1));
+    // "bought a chest 45 and a pair of lamps, 20 for the two"
+    if (amounts > 1 && isAmount(tokens[at]!) && isOfLastNamed(tokens, at))
+      return pricedApart(tokens.toSpliced(at - 1, 1));
   }
   return amounts < 2 ? tokens : pricedInOrder(withoutCount(tokens));
 }
@@ -29,6 +32,14 @@ const isPriceBehind = (tokens: readonly Tok[], at: number): boolean =>
   tokens[at - 1]!.text === "," &&
   isPiece(tokens[at - 2]!) &&
   (tokens[at + 1] === undefined || tokens[at + 1]!.kind === "mark");
+
+/** A price behind the comma that ends "and a lamp". */
+function isOfLastNamed(tokens: readonly Tok[], at: number): boolean {
+  const [comma, piece, next] = [tokens[at - 1]!, tokens[at - 2]!, tokens[at + 1]];
+  if (comma.text !== "," || !isPiece(piece) || !isNamed(piece)) return false;
+  const isEnd = !next || next.kind === "mark" || next.kind === "grain" || next.roles.method !== undefined;
+  return isEnd && AND.has(tokens[placeBefore(tokens, at - 3, ARTICLES)]?.text ?? "");
+}
 
 const isSaid = (token: Tok): boolean => opensThing(token) || isAmount(token);
 
