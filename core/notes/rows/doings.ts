@@ -24,7 +24,7 @@ export const DOINGS = rowsOf<ChatterEffect>({
   "chat: the last 30 for the crib, square":
     "^ [and|so|were|all|now* square|squared_up|squared_away|all_even|even_steven now|again?] ;",
   "chat: crib was 25, found another five in my shirt":
-    "$ … [,|.|and* i|we? found|had|there_was another|an_extra|one_more|extra $ in|stuck_in|under|inside|down my|the|his|her|a <any> <any>?] ;",
+    "$ … [,|.|and* i|we? found|had|there_was another|an_extra|one_more|extra $ in|stuck_in|under|inside|down|in_my_pocket|in_my_hand|in_my_purse my|the|his|her|a? <any>? <any>?] ;",
   "chat: hold the crib till friday, that's payday":
     "<~hold>|hold|holds|till|til|until|deposit|down … <day> [,|.|-|; thats|its|which_is|when|is <art>|my|her|his|their? payday|pay_day|day_off|birthday|paycheck|when_she_gets_paid|when_he_gets_paid|when_they_get_paid|she_gets_paid|he_gets_paid|they_get_paid day?] ;",
   "chat: crib to 25 so it goes before christmas":
