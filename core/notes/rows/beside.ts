@@ -62,6 +62,8 @@ export const BESIDE = rowsOf<OwnerEffect>({
   // What a stream costs is no income.
   "cost: workshop ticket 50":
     "[<stream> cost|costs|order|ticket|tickets|art|supplies|fee|fees|signup|registration|materials|booth|table] <art>? $",
+  "supply: bought a length of oak for the desk lid, 38":
+    "^ <~buy>|got|grabbed|cut|paid|spent? $|for|on* <art>? some|two|three|four|#? [length|lengths|board|boards|plank|planks|strip|strips|sheet|scrap|bit|offcut? of? oak|pine|poplar|walnut|maple|cherry|birch|cedar|mahogany|beech|ash] for !$",
   "cost: the dump charged me 12":
     "^ <art>? [dump|landfill|transfer_station|recycling_center|junkyard] charged|charges|hit|dinged me|us? for_it? $",
   "word: the dump charged me 12":

@@ -29,6 +29,12 @@ export const DOINGS = rowsOf<ChatterEffect>({
     "<~hold>|hold|holds|till|til|until|deposit|down … <day> [,|.|-|; thats|its|which_is|when|is <art>|my|her|his|their? payday|pay_day|day_off|birthday|paycheck|when_she_gets_paid|when_he_gets_paid|when_they_get_paid|she_gets_paid|he_gets_paid|they_get_paid day?] ;",
   "chat: crib to 25 so it goes before christmas":
     "[so|hoping|hopefully|that* it|they|this|that ll|will|can|is|s? goes|go|sells|sell|moves|move|gone|sold|clears before|by|ahead_of|in_time_for|over <art>|my? <any> <any>?] ;",
+  "chat: glue 5 for the crib, receipt's somewhere in my bag":
+    "^ [my|the? receipt|receipts is|s|was|are? somewhere|in|on|under|lost|gone|here|filed|saved|kept >] ;",
+  "chat: glue 5 for the crib, lost the receipt":
+    "^ [i|we? lost|have|got|kept|saved|filed|cant_find|couldnt_find|misplaced|tossed|threw_out the|my|that|no? receipt|receipts|slip again|already|somewhere|though|sorry?] ;",
+  "chat: sold the crib 40, first day back is chaos":
+    "^ [first day|week|night|shift|morning back|here|off|on >] ;",
   "chat: gave it one more week, sold the crib 40":
     "^ [i|we|ill|im|gonna* gave|giving|give it|them|this|<piece> one_more|another|a|a_couple_more|a_few_more|till|until|one|two_more week|weeks|month|days|weekend|chance|<day> >] ;",
   // The end of the day's work, and of none on anything that is named.

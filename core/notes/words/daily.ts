@@ -503,5 +503,5 @@ export const TURNS_FACT = wordSet(
     "preventing prevents misplace misplaced misplaces misplacing misprint misread misreads misunderstood theft swaps lends gift gifts dozen " +
     "thousands millions billion billions zero zeros double doubles halftime percents percentage partition postpones postponing discontinue discontinued " +
     "question questionable questioned questions predictions forecasts bids compete competed competes temptation tempted undo undid imitation replica similar " +
-    "identical another whether present presents handshake bob stan night nights day days week weeks month months year years hour hours minute minutes supposedly allegedly hypothetically",
+    "identical another whether present presents handshake bob stan appraisal appraised verbal verbally draft drafts rumor rumors estimate estimates night nights day days week weeks month months year years hour hours minute minutes supposedly allegedly hypothetically",
 );

@@ -124,7 +124,7 @@ export const CONTAINERS: ReadonlySet<string> = wordSet(`
   pair pairs can cans gallon gallons gal quart quarts qt qts pint pints box boxes pack packs bag bags
   sheet sheets roll rolls tube tubes bottle bottles bundle bundles yard yards foot ft pound lb lbs tub
   tubs jar jars bucket buckets stick sticks tin tins oz tank tanks load loads month months case cases
-  piece pcs
+  piece pcs length lengths
 `);
 
 /** What is filled up or parked: "gas 20 truck". */
