@@ -83,7 +83,7 @@ export const BESIDE = rowsOf<OwnerEffect>({
     "^ had_to|have_to|gotta|i|we* give|hand|send [<new>|<person>|<kin>] $ back",
   // The way of paying, and what only looks like it.
   "word: sold dresser 60 by phone":
-    "[by accident|text|phone|hand|lunch|dinner|noon|email|mail|surprise|myself|itself|chance|luck|weight|appointment|then|now|far|the_way|end_of_day|eod]",
+    "[by accident|text|phone|hand|lunch|dinner|noon|email|mail|surprise|myself|itself|chance|luck|weight|appointment|then|now|far|end_of_day|eod]",
   "word: sold desk 90 by porch pickup":
     "[by|via|thru|through <word>? pickup|pick_up|delivery|dropoff|drop_off|courier|shipping|mail]",
   "word: sold desk 60 gift card": "[gift|business|library|report|get_well|thank_you|birthday card]",

@@ -36,7 +36,7 @@ export const FATES = rowsOf<OwnerEffect>({
     "<~buy> … <piece> … [,|and|then|so|but|.|&* i|we|just|later|straight_away|right_away* gave|gifted|handed|passed it|them|that|that_one|both|those|all? away|off|on|over|down|straight|right* to|away <art>? <kin>|<person>|<new>|<place>|neighbor|friend|church|shelter|charity?] ;",
   // "sold the lamp 20 and gave the bench to the church": no part of the sale.
   "gifted: sold the lamp for 20 and gave the bench to the church":
-    "<verb> … ,|and|then|so|.|but|plus|& i|we|also|just* [gave|handed|gifted|passed] my|our|<art>? <piece> away|to|down_to|on_to|over_to|along_to !!$",
+    "<verb> … ,|;|and|then|so|.|but|plus|& i|we|also|just* [gave|handed|gifted|passed] my|our|<art>? <piece> away|to|down_to|on_to|over_to|along_to !!$",
   "scrapped: sold the lamp 20 then took the bench to the dump":
     "<verb> … ,|and|then|so|.|but|plus|& i|we|also|just* [took|hauled|carried|brought|drove|dragged|dropped|ran|lugged|dumped] my|our|<art>? <piece> off|out|away|over? to|at|to_the|at_the|off_at_the <art>? dump|landfill|tip|trash|curb|dumpster|transfer_station|scrapyard|scrap_yard|junkyard|burn_pile !!$",
   "gifted: handed the lamp down to my nephew":

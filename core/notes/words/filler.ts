@@ -38,7 +38,7 @@ export const FILLER: readonly string[] = phrases(`
   as up out did do does some total altogether together all all_in in_all all_told only even myself
   ourselves all_good all_square were_square we_are_square woot thank_god thank_goodness thank_heavens thankfully bruh lesgo lets_go lets_goo
   lets_gooo lets_goooo gooo smh sheesh yess yesss geez gosh amen hallelujah yolo whoop whoop_whoop booyah
-  cha_ching chaching ka_ching kaching my_bad whew ugh dang man_oh_man btw note log add update price cost
+  cha_ching chaching ka_ching kaching my_bad whew ugh dang man_oh_man btw by_the_way note log add update price cost
   costs costing worth amount sum value it its them that thats one ones too again right_now now obo firm
   or_best_offer each_way new another more home back off over through into onto because bc cuz since which
   theirs mine ours piece pieces item furniture trip round_trip roundtrip there_and_back way total_of

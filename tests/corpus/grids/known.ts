@@ -83,4 +83,29 @@ export const KNOWN: readonly { grid: string; cells: RegExp; why: string }[] = [
     why: "a buyer told after the sale",
   },
   { grid: "corrected", cells: /paid cash$/, why: "cash behind a deposit may be the rest" },
+  {
+    grid: "pointing",
+    cells: /\| asking .* \| (one|one of them|the last \{n\})$/,
+    why: "an asking price for one that is not pointed out",
+  },
+  {
+    grid: "pointing",
+    cells: /^two, one gone .* \| the last (\{n\}|one)$/,
+    why: "the last is heard as a doubt",
+  },
+  {
+    grid: "pointing",
+    cells: /^four, one gone .* \| (the other 3|another one|another \{n\}|the rest)$/,
+    why: "what is left of a set, told by a count or by nothing",
+  },
+  {
+    grid: "joined",
+    cells: /keeping the clock|gave the clock to my sister & 24/,
+    why: "what is kept or given has no price",
+  },
+  {
+    grid: "added",
+    cells: /keeping the clock|at the flea market 40 down/,
+    why: "a day or a place that a kept piece may be at",
+  },
 ];
