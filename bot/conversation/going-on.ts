@@ -78,7 +78,7 @@ function ofKnown(text: string, readings: readonly Reading[], desk: TalkingDesk):
   if (back) return back;
   return (
     comesFor(text, desk) ??
-    ofKnownBuyer(text, readings, { ...desk, recent: newest?.pieces ?? [] }) ??
+    ofBuyer(text, readings, desk) ??
     ofBouncedCheck(text, desk) ??
     ofPastBuyer(text, readings, desk) ??
     toldThere(text, readings, desk) ??
@@ -88,9 +88,9 @@ function ofKnown(text: string, readings: readonly Reading[], desk: TalkingDesk):
   );
 }
 
-/** Whether it settles something with somebody who owes or holds a piece. */
-export const isOfBuyer = (text: string, readings: readonly Reading[], desk: TalkingDesk): boolean =>
-  ofKnownBuyer(text, readings, { ...desk, recent: desk.past.before()?.pieces ?? [] }) !== null;
+/** What a message settles with somebody who owes or holds a piece; null where nothing. */
+export const ofBuyer = (text: string, readings: readonly Reading[], desk: TalkingDesk): Reading[] | null =>
+  ofKnownBuyer(text, readings, { ...desk, recent: desk.past.before()?.pieces ?? [] });
 
 /** What a message that corrects an earlier note, or goes on from it, may look at beside the books. */
 function pastOf(turn: Turn, replyRoot: number | undefined): Past {

@@ -16,7 +16,7 @@ import { answersAny, type SaidNow } from "./answering.ts";
 import { answerApart, answerAsked, asksFigure } from "./asked.ts";
 import { heard } from "./cautioning.ts";
 import { runCommand } from "./commands.ts";
-import { goneOn, isOfBuyer, talkingDesk } from "./going-on.ts";
+import { goneOn, ofBuyer, talkingDesk } from "./going-on.ts";
 import type { Incoming } from "./incoming.ts";
 import { readLed } from "./leading.ts";
 import { changeLettered } from "./lettered.ts";
@@ -86,7 +86,7 @@ function readNotes(turn: Turn, said: SaidNow, replyRoot: number | undefined): vo
   const read = text === said.text ? said.readings : readMessage(text, turn.today);
   // A list of notes is told by itself, whatever was said before.
   const desk = turn.lines === 1 ? talkingDesk(turn, replyRoot) : null;
-  const isAsked = desk !== null && asksFigure(turn, text, read, () => isOfBuyer(text, read, desk));
+  const isAsked = desk !== null && asksFigure(turn, text, read, () => ofBuyer(text, read, desk) !== null);
   const asSaid = desk && !isAsked ? goneOn(text, read, desk) : read;
   // "sold the chest for how much": nothing is done that a caution could be for.
   if (!endsAsking(text)) heard(turn, text, asSaid);

@@ -110,6 +110,10 @@ export type Bearing =
   | "dated in passing"
   /** A supply or a stream may stand beside what it records. */
   | "things beside"
+  /** It is told of what is here: an everyday word behind its verb that no slot took tells nothing of it. */
+  | "everyday words"
+  /** Only the shop does it: he or she who does is one of us. */
+  | "ours to do"
   /** It says how it is to be: a wish is as good as a fact. */
   | "wish"
   /** It is done to the piece in hand, and leaves it there: what is said next is likely of it too. */

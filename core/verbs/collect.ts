@@ -91,7 +91,7 @@ export const collect = defineVerb({
       },
     ],
     slots: { amount: "money", pieces: "pieces", method: "method" },
-    bears: ["has a buyer"],
+    bears: ["everyday words", "has a buyer"],
     main: "amount",
     absorbs: phrases("for owed owes owed_me the_rest rest other paid paid_me got for_the balance left"),
   },

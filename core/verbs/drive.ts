@@ -84,7 +84,7 @@ export const drive = defineVerb({
       },
     ],
     slots: { miles: "miles", pieces: "pieces" },
-    bears: ["any count", "dated in passing", "things beside", "of pieces", "piece or none"],
+    bears: ["everyday words", "any count", "dated in passing", "things beside", "of pieces", "piece or none"],
     main: "miles",
     needs: ["miles"],
     absorbs: phrases(

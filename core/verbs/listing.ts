@@ -179,7 +179,7 @@ export const list = defineVerb({
       },
     ],
     slots: { pieces: "pieces", price: "money", place: "place" },
-    bears: ["standing pieces", "counted later", "of pieces", "not a service", "not a part"],
+    bears: ["everyday words", "standing pieces", "counted later", "of pieces", "not a service", "not a part"],
     main: "price",
     needs: ["pieces", "price"],
     absorbs: phrases("asking up_for up put ask price"),

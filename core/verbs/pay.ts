@@ -86,7 +86,7 @@ export const pay = defineVerb({
       { with: ["loan", "loanward", "proceeds"], without: ["piece", "percent", "number"] },
     ],
     slots: { amount: "money", loan: "loan" },
-    bears: ["repeats", "of loans", "not to a buyer"],
+    bears: ["everyday words", "repeats", "of loans", "not to a buyer"],
     main: "amount",
     needs: ["amount"],
     absorbs: [

@@ -155,7 +155,7 @@ export const refund = defineVerb({
       },
     ],
     slots: { pieces: "pieces", amount: "money" },
-    bears: ["others act", "has a buyer", "of pieces", "behind a sale"],
+    bears: ["everyday words", "others act", "has a buyer", "of pieces", "behind a sale"],
     main: "amount",
     needs: ["pieces", "amount"],
     absorbs: phrases(

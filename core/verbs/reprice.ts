@@ -202,7 +202,7 @@ export const reprice = defineVerb({
       { with: ["piece", "number", "off"], without: ["supply", "duration", "percent", "miles", "loan"] },
     ],
     slots: { pieces: "pieces" },
-    bears: ["standing pieces", "counted later", "of pieces", "not a part"],
+    bears: ["everyday words", "standing pieces", "counted later", "of pieces", "not a part"],
     main: "price",
     needs: ["pieces", "price"],
     absorbs: phrases("now down down_to price the_price is_now to asking up up_to off"),

@@ -234,6 +234,7 @@ export const sell = defineVerb({
     ],
     slots: { pieces: "pieces", price: "money", method: "method", fee: "fee", buyer: "buyer" },
     bears: [
+      "everyday words",
       "standing pieces",
       "counted later",
       "has a buyer",

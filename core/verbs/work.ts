@@ -103,7 +103,16 @@ export const work = defineVerb({
       { with: ["labor", "piece"], without: ["number", "supply"] },
     ],
     slots: { minutes: "minutes", pieces: "pieces", what: "labor" },
-    bears: ["at work", "any count", "dated in passing", "things beside", "of pieces", "not a service"],
+    bears: [
+      "everyday words",
+      "ours to do",
+      "at work",
+      "any count",
+      "dated in passing",
+      "things beside",
+      "of pieces",
+      "not a service",
+    ],
     needs: ["minutes", "pieces"],
     absorbs: phrases(
       "working_on worked_on worked working spent put_in finished done started into prep work knocked_out took took_me",

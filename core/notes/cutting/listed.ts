@@ -17,28 +17,19 @@ export function pricedApart(tokens: readonly Tok[]): readonly Tok[] {
   let amounts = 0;
   for (let at = 0; at < tokens.length; at += 1) {
     if (isAmount(tokens[at]!)) amounts += 1;
-    // "bought a chair 10 and a lamp, free"
-    if (at > 1 && tokens[at]!.text === "free" && isPriceBehind(tokens, at))
-      return pricedApart(tokens.toSpliced(at - 1, 1));
-    // "bought a chest 45 and a pair of lamps, 20 for the two"
-    if (amounts > 1 && isAmount(tokens[at]!) && isOfLastNamed(tokens, at))
-      return pricedApart(tokens.toSpliced(at - 1, 1));
+    if (isPriceBehind(tokens, at, amounts > 1)) return pricedApart(tokens.toSpliced(at - 1, 1));
   }
   return amounts < 2 ? tokens : pricedInOrder(withoutCount(tokens));
 }
 
-/** It ends what is told of the thing before the comma. */
-const isPriceBehind = (tokens: readonly Tok[], at: number): boolean =>
-  tokens[at - 1]!.text === "," &&
-  isPiece(tokens[at - 2]!) &&
-  (tokens[at + 1] === undefined || tokens[at + 1]!.kind === "mark");
-
-/** A price behind the comma that ends "and a lamp". */
-function isOfLastNamed(tokens: readonly Tok[], at: number): boolean {
-  const [comma, piece, next] = [tokens[at - 1]!, tokens[at - 2]!, tokens[at + 1]];
-  if (comma.text !== "," || !isPiece(piece) || !isNamed(piece)) return false;
+/** "bought a chair 10 and a lamp, free", "a chest 45 and a pair of lamps, 20 for the two": behind the comma the price of the last. */
+function isPriceBehind(tokens: readonly Tok[], at: number, isSecond: boolean): boolean {
+  const [piece, comma, price, next] = [tokens[at - 2], tokens[at - 1], tokens[at]!, tokens[at + 1]];
+  if (comma?.text !== "," || !piece || !isPiece(piece)) return false;
+  if (price.text === "free") return !next || next.kind === "mark";
   const isEnd = !next || next.kind === "mark" || next.kind === "grain" || next.roles.method !== undefined;
-  return isEnd && AND.has(tokens[placeBefore(tokens, at - 3, ARTICLES)]?.text ?? "");
+  if (!isSecond || !isAmount(price) || !isNamed(piece) || !isEnd) return false;
+  return AND.has(tokens[placeBefore(tokens, at - 3, ARTICLES)]?.text ?? "");
 }
 
 const isSaid = (token: Tok): boolean => opensThing(token) || isAmount(token);

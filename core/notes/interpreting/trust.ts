@@ -152,32 +152,22 @@ function leftTokens(kind: Kind, { tokens, head }: Clause): Tok[] {
   const left = tokens.filter(isLeft);
   if (left.length === 0) return left;
   const passing = passingIn(tokens, bears(kind, "things beside"));
-  const behind = head && NAMES_NOTHING.has(kind) ? tokens.slice(tokens.indexOf(head) + 1) : [];
-  return left.filter(
-    (token) => !passing.has(token) && !(behind.includes(token) && saysNothingHere(tokens, token)),
-  );
+  const verb = head && bears(kind, "everyday words") ? tokens.indexOf(head) : tokens.length;
+  return left.filter((token) => {
+    const at = tokens.indexOf(token);
+    return !passing.has(token) && !(at > verb && saysNothingAt(tokens, at));
+  });
 }
 
 const isLeft = ({ kind, claimed, unknown }: Tok): boolean => kind === "word" && !claimed && unknown === true;
 
-/** What was bought, paid for or lent may be any word, and fates have figures of speech; of these no everyday word tells anything. */
-const NAMES_NOTHING: ReadonlySet<Kind> = new Set([
-  "sell",
-  "list",
-  "reprice",
-  "pay",
-  "work",
-  "drive",
-  "finish",
-  "start",
-  "collect",
-  "refund",
-]);
-
-/** "sold the console 140, the machine died"; "sold the desk and the churn" may be of two, "60 on tick" is not paid. */
-function saysNothingHere(tokens: readonly Tok[], token: Tok): boolean {
-  if (!isCommon(token.text) || TURNS_FACT.has(token.text)) return false;
-  const at = tokens.indexOf(token);
+/**
+ * "sold the console 140, the machine died"; "sold the desk and the churn" may be of two, "60 on tick" is not paid. What was
+ * bought, paid for or lent may be any word, and fates have figures of speech: of those kinds none is asked.
+ */
+function saysNothingAt(tokens: readonly Tok[], at: number): boolean {
+  const { text } = tokens[at]!;
+  if (!isCommon(text) || TURNS_FACT.has(text)) return false;
   const before = tokens[placeBefore(tokens, at - 1, ARTICLES_WIDE)];
   const next = tokens[at + 1];
   return !(before && JOINS_THINGS.has(before.text)) && !(next?.unknown && next.claimed);
@@ -278,13 +268,13 @@ function isMyself({ tokens, head }: Clause): boolean {
 }
 
 /**
- * "lady bought the hutch", "he paid 40": before the verb, or the time or the way where there is none, stands someone who is not the
- * owner. He and she who sand, start or finish what is here are of the shop.
+ * "lady bought the hutch", "he paid 40": before the verb, or the time or the way where there is none, stands someone who
+ * is not the owner.
  */
 function somebodyElse(kind: Kind, { tokens, head }: Clause): boolean {
   const at = head ? tokens.indexOf(head) : tokens.findIndex(({ kind: told }) => NUMBERS.has(told));
   const before = tokens.slice(0, at < 0 ? tokens.length : at);
-  const isOfShop = ({ text }: Tok): boolean => OUR_DOINGS.has(kind) && ONE_OF_US.has(text);
+  const isOfShop = ({ text }: Tok): boolean => bears(kind, "ours to do") && ONE_OF_US.has(text);
   return before.some(
     (token) =>
       token.kind === "word" &&
@@ -296,4 +286,3 @@ function somebodyElse(kind: Kind, { tokens, head }: Clause): boolean {
 }
 
 const NUMBERS: ReadonlySet<Tok["kind"]> = new Set(["duration", "miles"]);
-const OUR_DOINGS: ReadonlySet<Kind> = new Set(["work", "start", "finish"]);

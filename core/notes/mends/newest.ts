@@ -180,6 +180,11 @@ function eachWas(token: Tok): NewestMended | null {
 const isCounting = (tokens: readonly Tok[], at: number): boolean =>
   tokens[at + 1]?.text === "of" || tokens[at + 1]?.roles.supply !== undefined;
 
+const isSum = ({ kind }: Tok): boolean => kind === "amount";
+
+/** How much it is, in cents; null where that is said of each. */
+const inAll = (sum: Tok): Cents | null => (sum.each ? null : centsIn(sum));
+
 /** What a row makes of the newest note by the whole line; null where none does. */
 function byRow(tokens: readonly Tok[]): NewestMended | null {
   const [fired] = newest.fired(tokens);
@@ -209,33 +214,30 @@ function byRow(tokens: readonly Tok[]): NewestMended | null {
     };
   }
   if (effect === "bought" || effect === "went") {
-    const off = centsIn(tokens.find(({ kind }) => kind === "amount")!);
-    const kinds = effect === "bought" ? (["buy"] as const) : (["sell"] as const);
+    const off = centsIn(tokens.find(isSum)!);
     return off === null || beside.length > 0
       ? null
-      : { kind: "mend", of: { kinds: [...kinds], back: 1 }, to: { more: -off } };
+      : { kind: "mend", of: { kinds: [effect === "bought" ? "buy" : "sell"], back: 1 }, to: { more: -off } };
   }
   if (effect === "owed") {
-    const [had, owed] = tokens.filter(({ kind }) => kind === "amount").map(centsIn);
+    const [had, owed] = tokens.filter(isSum).map(centsIn);
     return had && owed && beside.length === 0
       ? { kind: "mend", of: { kinds: ["sell"], amount: had + owed, back: 1 }, to: { owed } }
       : null;
   }
   if (effect === "is") {
-    const sum = tokens.find(({ kind }) => kind === "amount")!;
-    const is = sum.each ? null : centsIn(sum);
+    const sum = tokens.find(isSum)!;
+    const is = inAll(sum);
     return is === null || beside.some((token) => token !== sum) ? null : { kind: "fix", amount: is };
   }
   if (effect === "priced") {
-    const now = tokens.find(({ kind }) => kind === "amount")!;
-    const price = now.each ? null : centsIn(now);
+    const price = inAll(tokens.find(isSum)!);
     return price === null
       ? null
       : { kind: "mend", of: { kinds: ["list", "reprice"], back: 1 }, to: { amount: price } };
   }
   if (effect === "fee") {
-    const kept = tokens.find(({ kind }) => kind === "amount");
-    const fee = kept?.each ? null : centsIn(kept!);
+    const fee = inAll(tokens.find(isSum)!);
     const method = beside.find(({ roles }) => roles.method !== undefined)?.roles.method;
     const to = { fee: fee!, ...(method === undefined ? {} : { method }) };
     return fee === null ? null : { kind: "mend", of: { kinds: ["sell"], back: 1 }, to };

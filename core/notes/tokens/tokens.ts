@@ -85,10 +85,13 @@ function unlisted<Head>(
   { lexicon }: Lexer<Head>,
 ): Token<Head> {
   const norm = norms[at]!;
-  const next = norm.endsWith("s") ? lexicon.longest(norms, at + 1)?.roles : undefined;
+  const isContracted = end - start === norm.length + 1 && norm.endsWith("s");
+  const next = isContracted ? lexicon.longest(norms, at + 1)?.roles : undefined;
   // "somebody else's dresser" is whose it is.
-  const isContracted = end - start === norm.length + 1 && norm.endsWith("s") && !(next?.noun ?? next?.supply);
-  const roles = isContracted ? lexicon.longest([norm.slice(0, -1)], 0)?.roles : undefined;
+  const roles =
+    isContracted && !(next?.noun ?? next?.supply)
+      ? lexicon.longest([norm.slice(0, -1)], 0)?.roles
+      : undefined;
   const isPlain =
     roles?.plain &&
     Object.entries(roles).every(

@@ -1,4 +1,4 @@
-import type { Cell } from "./cells.ts";
+import { type Cell, filled } from "./cells.ts";
 import { KINDS, type Kind, SHOP, TODAY } from "./kinds.ts";
 
 /* Each kind of note told plainly in thirty ways, beside each other kind, and with what people add to it. */
@@ -292,14 +292,13 @@ function* righted(kind: Kind): Generator<Cell> {
       id: `${kind.note} | ${line}`,
     };
   };
-  const filledWith = (way: string, n: string, o: string): string =>
-    way.replaceAll("{n}", n).replaceAll("{p}", n).replaceAll("{o}", o);
   if (number)
-    for (const way of NUMBERS) yield mended("number", filledWith(way, number.now, number.was), number.wants);
+    for (const way of NUMBERS)
+      yield mended("number", filled(way, { n: number.now, o: number.was }), number.wants);
   const piece = /the (\w+)/.exec(kind.note)?.[1];
   if (other && piece)
     for (const way of OTHER_PIECES)
-      yield mended("piece", filledWith(way, other.name, piece), { pieces: [other.piece] });
+      yield mended("piece", filled(way, { p: other.name, o: piece }), { pieces: [other.piece] });
   for (const line of OTHER_DAYS) yield mended("day", line, { day: "2026-05-08" });
   if (kind.paid) for (const line of METHODS) yield mended("method", line, { method: "cash" });
   if (kind.kind === "sell") for (const line of BUYERS) yield mended("buyer", line, { buyer: "rosa" });
