@@ -1,8 +1,9 @@
+import { type Day, daysBetween } from "../../calendar.ts";
 import { percentOf } from "../../money.ts";
 import { type Clause, claim, placeAfter, placeBefore, type Tok } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import { centsOfExact, exactOf } from "../quantities/amounts.ts";
-import { comingDay } from "../quantities/days.ts";
+import { comingDay, pastDay } from "../quantities/days.ts";
 import type { Mention } from "../reading.ts";
 import { centsIn, centsOfToken, pieceCount } from "../slots/money.ts";
 import { FEE_JOINTS } from "../words/links.ts";
@@ -62,6 +63,8 @@ export function fillOwed(made: Draft, clause: Clause): void {
   const owed = token && owedBy(token, price);
   if (token) claim(token);
   if (owed !== undefined) made.fields["owed"] = owed;
+  const sold = token && daySoldBehind(token, clause.today);
+  if (sold) made.fields["date"] ??= sold;
   // "gave me 100, still owes me 60": of both of them.
   const given = price === undefined && owed !== undefined ? clause.tokens.find(isGiven) : undefined;
   const part = given && sumIn(given);
@@ -69,6 +72,16 @@ export function fillOwed(made: Draft, clause: Clause): void {
   const paid = clause.tokens.find(({ roles }) => roles.hedge === "part paid");
   const cents = paid?.amount && centsIn(paid);
   if (cents != null && price !== undefined && cents + (owed ?? 0) === price) claim(paid!);
+}
+
+/** "40 still owed on sep 5", where that has been: the day of the sale, and not when it is due. */
+function daySoldBehind({ said, text }: Tok, today: Day): Day | null {
+  const isDated = said?.form === "monthDay" || said?.form === "full" || said?.form === "ago";
+  if (!isDated || /\b(?:till|until|til|by|due|next)\b/.test(text)) return null;
+  const past = pastDay(said, today);
+  const coming = comingDay(said, today);
+  if (!("day" in past)) return null;
+  return coming && daysBetween(today, coming) <= daysBetween(past.day, today) ? null : past.day;
 }
 
 const isGiven = ({ kind, text }: Tok): boolean =>

@@ -21,7 +21,7 @@ export const PART_DONE = rowsOf<TurnEffect>({
   "other: tossed the back of the dresser":
     "<~retire>|tossed [<art>? back|front|<part> of|off|from <art>?] <piece>",
   "doubt: keeping the desk listed":
-    "<retire> <art>? <piece> [at|up|listed|posted|online|on|in !to|the_way|my_way|our_way <word>* <word>*]",
+    "<retire> <art>? <piece> [at|up|listed|posted|online|on|in !to|the_way|my_way|our_way|<day> <word>* <word>*]",
   "word: sold one chair from the set 20": "<sell> … <piece> [from|of|out_of the|a|our|my set|pair|lot|group]",
   // A part of the piece that was named before.
   "word: started on the dresser, stripped the top":

@@ -36,7 +36,7 @@ export const PLANNED = rowsOf<TurnEffect>({
   "intention: vanity to 50, then i donate it": `[then|next i|we just|probably|finally? ${TO_COME}]`,
   "intention: vanity to 50, otherwise im keeping it": `[otherwise|or|or_else|after_that|after_this|unless|before i|we|im|ill|well|were just|probably|finally|have_to|gonna|going_to? ${TO_COME}]`,
   // Where or for what it is kept for now: no fate.
-  "doubt: kept the desk behind the couch": `${KEEPS} <art>? <piece>|it|them|both [as|behind|under|underneath|beside|next_to|near|against|in|inside|at|out|outside|on|by|over|up_in|back_in] !$|hand|hold|mind`,
+  "doubt: kept the desk behind the couch": `${KEEPS} <art>? <piece>|it|them|both [as|behind|under|underneath|beside|next_to|near|against|in|inside|at|out|outside|on|by|over|up_in|back_in] !$|hand|hold|mind|<day>`,
   // Work that somebody is to do, with a price.
   "service: jim is gonna do the glass, he wants 40": `!!bought|got|picked_up|grabbed|paid|sold ^ [<art>? <any>? ${HAND} ${WILL} ${WILL}* ${WORKS}] … for|at|${WANTS} me? $ <day>? ;`,
   "service: ben wants 60 to sand the desk": `^ [<art>? <any>? ${HAND} ${WANTS}] $ to ${WORKS}`,

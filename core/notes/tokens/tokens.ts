@@ -57,7 +57,7 @@ function tokenAt<Head>({ words, norms, entries }: Meant<Head>, at: number, lexer
     // "paid on monday" is paid that day, and nothing on a loan.
     const isPaidThen =
       norm === "paid" && norms[at + 1] === "on" && dayAt(norms.slice(at + 2, at + 8)) !== null;
-    if (isPaidThen || isOfIt(norms, at)) return wordOrPhrase(norms, at, lexer.lexicon.longest([norm], 0));
+    if (isPaidThen || isOfIt(norms, at) || opensChestOf(norms, at)) return wordOrPhrase(norms, at, lexer.lexicon.longest([norm], 0));
     if (!opensOther(entry)) {
       const found = longestFrom(entry, norms, at);
       return found ? phraseToken(found, at) : unlisted(word, norms, at, lexer);
@@ -107,6 +107,10 @@ const isOfIt = (norms: readonly string[], at: number): boolean =>
   (norms[at] === "it" || norms[at] === "that") &&
   /^(?:cost|was|came|ran|is)$/.test(norms[at + 1] ?? "") &&
   /^(?:for|on|of|in|into)$/.test(norms[at - 1] ?? "");
+
+/** "cedar chest of drawers": no cedar chest. */
+const opensChestOf = (norms: readonly string[], at: number): boolean =>
+  norms[at + 1] === "chest" && norms[at + 2] === "of" && norms[at] !== "chest";
 
 /**
  * "paid$45", "drove15mi", "gas20", "paint12.50": no sign, no verb and no cost of the road grows into a number, and two
