@@ -24,12 +24,20 @@ export function fixingOf(turn: Turn, reading: ReadingOf<"fix">, replyRoot?: numb
     turn.refused.push({ text, line, why: "There is no amount of yours to change." });
     return null;
   }
-  const isDoubted = replyRoot === undefined && isOfRefused(turn);
+  const isDoubted = replyRoot === undefined && (isOfRefused(turn) || isFarMore(turn, only.effect));
   if (others.length === 0 && only.effect.kind !== "instead" && !isDoubted) return only.effect;
   const prompt = `Which amount is ${show(reading.amount!)}?`;
   const matter = newMatter(reading, turn.today);
   openQuestion(turn, matter, { prompt, wants: "choice", choices: [...choices, NEVER_MIND] }, turn.note);
   return null;
+}
+
+/** So many times what was noted is hardly a slip of it: "1099 total" is a form. */
+const FAR_TIMES = 20;
+
+function isFarMore({ ledger }: Turn, effect: FixChoice["effect"]): boolean {
+  const before = effect.kind === "fix" ? ledger.factById(effect.fact)?.amount : undefined;
+  return effect.kind === "fix" && before !== undefined && effect.amount >= before * FAR_TIMES;
 }
 
 /** The message right before told a sum that was not recorded: "actually 80" may be of that one. */

@@ -199,7 +199,7 @@ export function narrowed(parts: Parts, measure: MeasureName, desk: Desk): Narrow
   const wrong = numberFault(found, desk);
   if (wrong) return wrong;
   const kept = found.filter(({ dimension, item }) => !isNameOfNumber(found, dimension, item));
-  const mixed = mixedTrait(kept);
+  const mixed = mixedTrait(kept, parts);
   if (mixed) return refusal(mixed.mark);
   const narrowings: Narrowing[] = [];
   for (const { dimension, value, item } of kept) {
@@ -296,9 +296,20 @@ function numberFault(
   return null;
 }
 
-/** A trait beside several kinds: of which of them it is said, nobody can tell. */
-function mixedTrait(found: readonly { dimension: Narrower; value: string; item: Item }[]): Item | null {
-  const kinds = new Set(found.filter(({ dimension }) => dimension === "kind").map(({ value }) => value));
-  const trait = found.find(({ dimension }) => dimension === "trait");
-  return kinds.size > 1 && trait ? trait.item : null;
+/** A trait beside several kinds of one side: of which of them it is said, nobody can tell. */
+function mixedTrait(
+  found: readonly { dimension: Narrower; value: string; item: Item }[],
+  parts: Parts,
+): Item | null {
+  const traits = found.filter(({ dimension }) => dimension === "trait");
+  const isMixed = ({ item }: { item: Item }): boolean => {
+    const near = found.filter(
+      (other) =>
+        other.dimension === "kind" &&
+        !isParted(parts, other.item, item) &&
+        !isParted(parts, item, other.item),
+    );
+    return new Set(near.map(({ value }) => value)).size > 1;
+  };
+  return traits.find(isMixed)?.item ?? null;
 }

@@ -40,27 +40,29 @@ export function sidesOf(reading: Reading): Sides | Refusal | null {
     periods.length === joint.length + 1 &&
     new Set(periods.map(({ at }) => sideOf(at))).size > 1
   ) {
+    const apart = splitsOf(found, sideOf);
+    const { beside: own, shared } =
+      apart.length > 0 ? sidesBy(found, apart, sideOf) : { beside: [], shared: [] };
     const beside = periods.map(({ period, at }): Side => {
       // "This november and last november": the same name, a year apart.
       const isSame = periods.some((other) => other.at !== at && isSamePeriod(other.period, period));
       const meant = isSame && saysLast(parts.marks[at]!) ? yearBefore(period) : period;
-      return { filters: [], period: meant, label: labelOfPeriod(meant) };
+      // "Dressers in may versus desks in june"
+      const { filters, label } = own[sideOf(at)] ?? { filters: [], label: "" };
+      return { filters, period: meant, label: `${label} ${labelOfPeriod(meant)}`.trim() };
     });
-    return { beside, shared: found.map(({ filter }) => filter), isPeriods: true };
+    return { beside, shared: own.length > 0 ? shared : found.map(({ filter }) => filter), isPeriods: true };
   }
   const rest = besideRest(parts, found, sideOf);
   if (rest) return { ...rest, isPeriods: false };
-  const dimensions = [...new Set(found.map(({ filter }) => sideSort(filter)))];
-  const split = dimensions.find((dimension) => {
-    const places = found.filter(({ filter }) => sideSort(filter) === dimension);
-    return new Set(places.map(({ item }) => sideOf(item.at))).size > 1;
-  });
+  const splits = splitsOf(found, sideOf);
   const ownSides = new Set(found.map(({ item }) => sideOf(item.at)));
   // "Oak pieces versus tables": each side is narrowed in its own way.
-  if (!split && ownSides.size === joint.length + 1 && ownSides.size > 1)
+  if (splits.length === 0 && ownSides.size === joint.length + 1 && ownSides.size > 1)
     return { ...mixedSides(found, sideOf), isPeriods: false };
-  if (!split) return joint.length > 0 && parts.besideAt.length > 0 ? refusal(parts.marks[joint[0]!]!) : null;
-  return { ...sidesBy(found, split, sideOf), isPeriods: false };
+  if (splits.length === 0)
+    return joint.length > 0 && parts.besideAt.length > 0 ? refusal(parts.marks[joint[0]!]!) : null;
+  return { ...sidesBy(found, splits, sideOf), isPeriods: false };
 }
 
 /** "In may and august": stretches of time with "and" between them that do not touch, each its own figure. */
@@ -132,22 +134,44 @@ function saysLast({ text }: Mark): boolean {
   return /^(?:last|previous|prior) /.test(text);
 }
 
+/** What is said on more than one side, and not the same on each: "yard sale chairs versus thrift store lamps" by both. */
+function splitsOf(found: readonly Narrowing[], sideOf: (at: number) => number): Filter["dimension"][] {
+  const dimensions = [...new Set(found.map(({ filter }) => sideSort(filter)))];
+  const on = (dimension: Filter["dimension"]): Map<number, string> => {
+    const said = new Map<number, string>();
+    for (const { filter, item } of found)
+      if (sideSort(filter) === dimension)
+        said.set(
+          sideOf(item.at),
+          `${said.get(sideOf(item.at)) ?? ""} ${filter.not ? "not " : ""}${filter.values}`,
+        );
+    return said;
+  };
+  const apart = dimensions.filter((dimension) => on(dimension).size > 1);
+  const differing = apart.filter((dimension) => new Set(on(dimension).values()).size > 1);
+  return differing.length > 0 ? differing : apart;
+}
+
+const isSameFilter = (a: Filter, b: Filter): boolean =>
+  a.dimension === b.dimension && a.not === b.not && a.values.join() === b.values.join();
+
 function sidesBy(
   found: readonly Narrowing[],
-  split: Filter["dimension"],
+  splits: readonly Filter["dimension"][],
   sideOf: (at: number) => number,
 ): { beside: Side[]; shared: Filter[] } {
   const sides = new Map<number, Filter[]>();
   const shared: Filter[] = [];
-  const sideFilters = found.filter(({ filter }) => sideSort(filter) === split);
+  const isSplit = (filter: Filter): boolean => splits.includes(sideSort(filter));
+  const sideFilters = found.filter(({ filter }) => isSplit(filter));
   for (const { filter, item } of found) {
     const near = sideFilters.some(
       (other) => sideOf(other.item.at) === sideOf(item.at) && Math.abs(other.item.at - item.at) <= 1,
     );
-    if (sideSort(filter) === split || (filter.dimension === "trait" && near)) {
+    if (isSplit(filter) || (filter.dimension === "trait" && near)) {
       const side = sideOf(item.at);
       sides.set(side, [...(sides.get(side) ?? []), filter]);
-    } else shared.push(filter);
+    } else if (!shared.some((other) => isSameFilter(other, filter))) shared.push(filter);
   }
   const beside = [...sides].map(
     ([, filters]): Side => ({ filters, period: null, label: labelOfFilters(filters) }),

@@ -13,6 +13,7 @@ import { ever, here } from "../pieces/fits.ts";
 import { foundBy } from "../pieces/match.ts";
 import { byNumbers } from "../pieces/mentioned.ts";
 import { type Dealt, dealtIn } from "./dealt.ts";
+import { isOurPurchase } from "./fetched.ts";
 import { isNearAsking, NEAR_LEAST } from "./near-asking.ts";
 import { isPromised } from "./promised.ts";
 import { isAnother } from "./whom.ts";
@@ -42,6 +43,8 @@ export function byDeal(text: string, readings: readonly Reading[], desk: Looking
     return null;
   // "sold 170 cash": of which piece is asked, where nobody is told of.
   if (!dealt.isSomebody && readings.some(({ kind }) => kind === "sell")) return null;
+  if (!dealt.isSomebody && dealt.sums.length === 0 && (readings.some(isOurPurchase) || isOnlyRest(dealt)))
+    return null;
   const numbers = piecesOf(dealt, desk);
   // "listed both together, 140" behind one of two
   if (numbers.length === 1 && dealt.mentions.length === 0 && saysAny(text, ALL_AS_ONE)) return null;
@@ -62,6 +65,10 @@ export function byDeal(text: string, readings: readonly Reading[], desk: Looking
   }
   return could.length > 1 ? [eitherOf(could, at)] : could;
 }
+
+/** "the hutch balance": a thing to ask for, and nothing that was done. */
+const isOnlyRest = ({ deals, method }: Dealt): boolean =>
+  deals.size === 1 && deals.has("rest") && method === undefined;
 
 /** "paid cash" right behind a deposit: that was paid so, or all of it was by now; undefined where it says more. */
 function depositJustTold({ deals, sums }: Dealt, { past }: Looking): Fact | undefined {

@@ -152,9 +152,13 @@ export function depositBack(reading: Reading, { books }: Pick<Desk, "books">): R
   return { ...rest, kind: "fallthrough", pieces: byNumbers(numbers), refunded: deposit } as Reading;
 }
 
+/** "bought" with nobody told of who did is what we did, and the name of it is missing. */
+export const isOurPurchase = ({ kind, text }: Reading): boolean => kind === "buy" && /\bbought\b/i.test(text);
+
 /** "picked up, 120 cash" names nothing bought: of a held piece it is the sale. */
 function withoutPiece(reading: Reading): Reading {
-  if (reading.kind !== "buy" || !reading.missing?.includes("pieces")) return reading;
+  if (reading.kind !== "buy" || !reading.missing?.includes("pieces") || isOurPurchase(reading))
+    return reading;
   const { source: _, ...rest } = reading;
   return { ...rest, kind: "sell" };
 }

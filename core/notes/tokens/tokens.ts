@@ -57,7 +57,8 @@ function tokenAt<Head>({ words, norms, entries }: Meant<Head>, at: number, lexer
     // "paid on monday" is paid that day, and nothing on a loan.
     const isPaidThen =
       norm === "paid" && norms[at + 1] === "on" && dayAt(norms.slice(at + 2, at + 8)) !== null;
-    if (isPaidThen || isOfIt(norms, at) || opensChestOf(norms, at)) return wordOrPhrase(norms, at, lexer.lexicon.longest([norm], 0));
+    if (isPaidThen || isOfIt(norms, at) || opensChestOf(norms, at))
+      return wordOrPhrase(norms, at, lexer.lexicon.longest([norm], 0));
     if (!opensOther(entry)) {
       const found = longestFrom(entry, norms, at);
       return found ? phraseToken(found, at) : unlisted(word, norms, at, lexer);
