@@ -174,7 +174,9 @@ function toldOf(dealt: Dealt, pieces: Pieces, desk: Looking): object | object[] 
   const isHeld = pieces.every(({ hold }) => hold !== null);
   const isDealt = says("goes", "takes", "pays", "puts", "held", "comes", "gives", "full", "half");
   if ((says("up", "cut") || dealt.laments) && !isDealt)
-    return isHeld || more.length > 0 || dealt.isSomebody ? null : priced(dealt, pieces, sum, going);
+    return isHeld || more.length > 0 || dealt.isSomebody
+      ? null
+      : dated(priced(dealt, pieces, sum, going), date);
   if (says("up") || dealt.laments) return null;
   const buyer = known ?? who ?? (says("more") ? holderSpokenOf(desk) : undefined);
   const by = buyer === undefined ? {} : { buyer };
@@ -182,7 +184,7 @@ function toldOf(dealt: Dealt, pieces: Pieces, desk: Looking): object | object[] 
     // Another than who left the deposit: what becomes of that is asked.
     if (known === undefined && pieces.some(({ hold }) => isAnother(who, hold!.buyer))) return null;
     const rest = ofHeld(dealt, pieces, sum, more, going);
-    return rest && { ...rest, ...(rest.kind === "sell" ? at : paidBy) };
+    return rest && { ...rest, ...at };
   }
   if (pieces.some(({ hold }) => hold !== null)) return null;
   const isGone = says("goes", "takes", "full", "gives");
@@ -222,6 +224,9 @@ function toldOf(dealt: Dealt, pieces: Pieces, desk: Looking): object | object[] 
       ? sold
       : null;
 }
+
+const dated = (told: object | null, date: Dealt["date"]): object | null =>
+  told && date !== undefined ? { ...told, date } : told;
 
 /** The amounts told, for all of the pieces: a half of the price, what the ones before went for. */
 function sumsOf({ sums, deals }: Dealt, pieces: Pieces, going: Cents | null, { past }: Looking): Cents[] {

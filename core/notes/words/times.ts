@@ -48,3 +48,35 @@ export const A_WEEKDAY = /\b(?:mon|tue|wed|thu|fri|sat|sun)/i;
 export const ROUNDS = wordSet(
   "coats rounds sessions passes evenings mornings afternoons nights goes layers stints",
 );
+
+/**
+ * What stands between a note and its day where a clause of its own tells it: "that was", "i did this on", "should be dated".
+ * The second needs a mark before it: without a subject, it may go on with the note.
+ */
+const BEFORE_TOLD =
+  "(?:(?:and|but|so|though|oh|oops|sorry|actually|i think|i believe|pretty sure|btw|forgot to (?:say|mention|tell you)|i forgot to (?:say|mention|tell you)) ){0,3}";
+const SO = "(?: (?:really|actually|all|just|already|back|dated|done|from|on))*";
+export const DAY_TOLD = new RegExp(
+  `^${BEFORE_TOLD}(?:(?:all (?:of )?)?(?:that|this|these|those)(?: one| stuff| all)? (?:was|were|is from|happened|took place)|(?:i |we )?did (?:(?:all (?:of )?)?(?:that|this|these|those)|all that)(?: one| stuff)?)${SO}$`,
+);
+export const DAY_TOLD_BEHIND_MARK = new RegExp(
+  `^${BEFORE_TOLD}(?:(?:it|they|both|everything|all of it) (?:was|were|happened)|(?:its|thats|it is|this is) from|was|(?:i |we )?did (?:it|them|both|everything)|(?:(?:it |that |this )?should(?:ve| have)? be(?:en)? )?(?:dated|date it|date that)|(?:put|log|date|mark) (?:it|that|this|them)(?: (?:down|under|in|for))?)${SO}$`,
+);
+/** Behind the day, with the verb left to it: "friday that was". */
+export const BEHIND_TOLD_DAY = /^(?:that|this|it) (?:was|is)$/;
+
+/** Before a day that stands ahead of its note: "this was monday, …", "one from monday: …". */
+export const OPENS_TOLD_DAY =
+  /^(?:oh |and |ok |so )*(?:this|these|that)(?: one| stuff)? (?:is|was|are|were)(?: from| for| on)*$/;
+export const OPENS_LIST_OF_DAY =
+  /^(?:oh |and |ok |so )*(?:for|(?:(?:one|stuff|some|more|notes|a few) )+(?:from|for))$/;
+
+/** Before a day that all of a message has: "both on sunday". */
+export const ALL_ON_DAY =
+  /^(?:and )?(?:both|all)(?: of (?:it|them|that|this))?(?: (?:was|were|from|on|done|this|that))*$/;
+
+/** Behind a day told so: its part, and what says nothing more. */
+export const BEHIND_DAY = wordSet(
+  "morning night evening afternoon noon midday lunch lunchtime am pm early late after_work before_work after_lunch before_lunch after_dinner after_church actually btw by_the_way already sorry lol haha though tho " +
+    "not_today i_think i_believe i_guess my_bad oops i_forgot forgot i_forgot_to_log i_forgot_to_log_it i_forgot_to_say i_forgot_to_tell_you forgot_to_log_it forgot_to_say forgot_to_tell_you i_mean not_that_it_matters",
+);

@@ -28,11 +28,23 @@ const CALLED: Readonly<Record<string, Called>> = {
   list: {
     past: "listed the chair at 60",
     thing: "chair",
-    numbers: ["the chair is listed at {n} not {o}", "the chair is up at {n} not {o}", "the chair listing is {n}"],
+    numbers: [
+      "the chair is listed at {n} not {o}",
+      "the chair is up at {n} not {o}",
+      "the chair listing is {n}",
+    ],
     days: ["the chair listing was {d}", "the chair went up {d}"],
   },
-  finish: { past: "finished the desk", thing: "desk", days: ["the desk was done {d}", "the desk was finished {d}"] },
-  start: { past: "started the stool", thing: "stool", days: ["the stool was started {d}", "i started the stool {d}, not today"] },
+  finish: {
+    past: "finished the desk",
+    thing: "desk",
+    days: ["the desk was done {d}", "the desk was finished {d}"],
+  },
+  start: {
+    past: "started the stool",
+    thing: "stool",
+    days: ["the stool was started {d}", "i started the stool {d}, not today"],
+  },
   work: {
     past: "did 2 hours on the desk",
     thing: "desk",
@@ -42,7 +54,12 @@ const CALLED: Readonly<Record<string, Called>> = {
   spend: {
     past: "bought paint for the desk, 12",
     thing: "paint",
-    numbers: ["the paint was {n}", "paint was {n} not {o}", "the paint for the desk was {n}", "the desk paint was {n}"],
+    numbers: [
+      "the paint was {n}",
+      "paint was {n} not {o}",
+      "the paint for the desk was {n}",
+      "the desk paint was {n}",
+    ],
     days: ["the paint was {d}", "that paint was {d}", "the paint for the desk was {d}"],
   },
   buy: {
@@ -54,7 +71,12 @@ const CALLED: Readonly<Record<string, Called>> = {
   hold: {
     past: "took a 40 deposit on the trunk from amy",
     thing: "deposit",
-    numbers: ["amy put {n} down not {o}", "amy's deposit was {n}", "the deposit was {n} not {o}", "the trunk deposit was {n}"],
+    numbers: [
+      "amy put {n} down not {o}",
+      "amy's deposit was {n}",
+      "the deposit was {n} not {o}",
+      "the trunk deposit was {n}",
+    ],
     days: ["the deposit was {d}", "amy's deposit was {d}"],
   },
   reprice: {
@@ -63,7 +85,11 @@ const CALLED: Readonly<Record<string, Called>> = {
     numbers: ["the hutch is {n} not {o}", "hutch should be {n}", "dropped the hutch to {n} not {o}"],
     days: ["the price drop was {d}", "dropped the hutch {d}, not today"],
   },
-  fallthrough: { past: "gave rita her 20 back on the lamp", thing: "lamp", days: ["rita backed out {d}, not today"] },
+  fallthrough: {
+    past: "gave rita her 20 back on the lamp",
+    thing: "lamp",
+    days: ["rita backed out {d}, not today"],
+  },
   pay: {
     past: "paid 200 on the loan",
     thing: "payment",
@@ -108,7 +134,19 @@ const DAYS: readonly (readonly [string, string])[] = [
 ];
 const WEEKDAYS = DAYS.filter(([said]) => said !== "yesterday");
 
-const DEEDS = ["sell", "list", "finish", "start", "work", "spend", "buy", "reprice", "drive", "retire", "pay"];
+const DEEDS = [
+  "sell",
+  "list",
+  "finish",
+  "start",
+  "work",
+  "spend",
+  "buy",
+  "reprice",
+  "drive",
+  "retire",
+  "pay",
+];
 
 /** Behind a note; those of `DEEDS` only where something was done. */
 const BEHIND: readonly string[] = [
@@ -159,7 +197,6 @@ const DONE_BEHIND: readonly string[] = [
   ", i did that on {d}",
   ", did it {d}",
   ". did this {d}",
-  ", done {d}",
 ];
 const FRONT: readonly string[] = [
   "catching up: {a} {d}",
@@ -207,7 +244,12 @@ const FRONT: readonly string[] = [
 const named = (kind: Kind): Called => CALLED[kind.kind]!;
 const factOf = ({ kind, wants }: Kind, more: Fields = {}): Fields => ({ kind, ...wants, ...more });
 
-function cell(marks: readonly string[], line: string, facts: Cell["facts"], before: readonly string[] = []): Cell {
+function cell(
+  marks: readonly string[],
+  line: string,
+  facts: Cell["facts"],
+  before: readonly string[] = [],
+): Cell {
   return {
     id: [...marks, line].join(" | "),
     class: marks[0]!,
@@ -225,14 +267,20 @@ export function dated(): Cell[] {
   const next = (days: typeof DAYS): readonly [string, string] => days[turn++ % days.length]!;
   return KINDS.flatMap((kind) => [
     ...[...BEHIND, ...(DEEDS.includes(kind.kind) ? DONE_BEHIND : [])].flatMap((tail) =>
-      [kind.note, kind.also].filter((note) => !/today/.test(note)).map((note) => {
-        const [said, day] = next(/\{d\} (night|morning|after)|on \{d\}/.test(tail) ? WEEKDAYS : DAYS);
-        return cell([kind.kind, `behind ${tail}`], note + filled(tail, { d: said }), [factOf(kind, { day })]);
-      }),
+      [kind.note, kind.also]
+        .filter((note) => !/today/.test(note))
+        .map((note) => {
+          const [said, day] = next(/\{d\} (night|morning|after)|on \{d\}/.test(tail) ? WEEKDAYS : DAYS);
+          return cell([kind.kind, `behind ${tail}`], note + filled(tail, { d: said }), [
+            factOf(kind, { day }),
+          ]);
+        }),
     ),
     ...FRONT.filter((way) => kind.kind !== "statement" || !/ (i|we|wife) \{a\}|^i /.test(way)).map((way) => {
       const [said, day] = next(/\{d\} (night|morning|after)|on \{d\}/.test(way) ? WEEKDAYS : DAYS);
-      return cell([kind.kind, `front ${way}`], filled(way, { d: said, a: named(kind).past }), [factOf(kind, { day })]);
+      return cell([kind.kind, `front ${way}`], filled(way, { d: said, a: named(kind).past }), [
+        factOf(kind, { day }),
+      ]);
     }),
   ]);
 }
@@ -256,31 +304,66 @@ const SEVERAL: readonly string[] = [
   "{d} {a} and {b} {e}",
   "{a}. that was {d}. {b}. that was {e}",
 ];
-const BOTH: readonly string[] = ["{d}: {a}, {b}", "{d} i {a} and {b}", "{a} and {b}, both {d}", "{d}:\n{a}\n{b}", "{a}, {b}, all {d}"];
-const ONE: readonly string[] = ["{a} {d}, {b} today", "{d} {a}, today {b}", "{a} {d}. today {b}", "{a}, that was {d}. today {b}"];
+const BOTH: readonly string[] = [
+  "{d}: {a}, {b}",
+  "{d} i {a} and {b}",
+  "{a} and {b}, both {d}",
+  "{d}:\n{a}\n{b}",
+  "{a}, {b}, all {d}",
+];
+const ONE: readonly string[] = [
+  "{a} {d}, {b} today",
+  "{d} {a}, today {b}",
+  "{a} {d}. today {b}",
+  "{a}, that was {d}. today {b}",
+];
 
 /** Two kinds, each on its day, both on one, or one today. */
 export function eachDated(): Cell[] {
   let turn = 0;
   return KINDS.flatMap((one, i) =>
-    KINDS.filter((other) => other !== one && other.kind !== "statement" && one.kind !== "statement").flatMap((other, k) => {
-      const ways = [...SEVERAL, ...BOTH, ...ONE];
-      return [0, 9, 18].map((step) => {
-        const way = ways[(i * 7 + k * 3 + step) % ways.length]!;
-        const [d, first] = WEEKDAYS[turn++ % WEEKDAYS.length]!;
-        const [e, second] = WEEKDAYS[(turn + 2) % WEEKDAYS.length]!;
-        const days = SEVERAL.includes(way) ? [first, second] : BOTH.includes(way) ? [first, first] : [first, TODAY];
-        const line = filled(way, { a: named(one).past, b: named(other).past, d, e });
-        return cell([`${one.kind} ${other.kind}`, `each ${way}`], line, [
-          factOf(one, { day: days[0] }),
-          factOf(other, { day: days[1] }),
-        ]);
-      });
-    }),
+    KINDS.filter((other) => other !== one && other.kind !== "statement" && one.kind !== "statement").flatMap(
+      (other, k) => {
+        const ways = [...SEVERAL, ...BOTH, ...ONE];
+        return [0, 9, 18].map((step) => {
+          const way = ways[(i * 7 + k * 3 + step) % ways.length]!;
+          const [d, first] = WEEKDAYS[turn++ % WEEKDAYS.length]!;
+          const [e, second] = WEEKDAYS[(turn + 2) % WEEKDAYS.length]!;
+          const days = SEVERAL.includes(way)
+            ? [first, second]
+            : BOTH.includes(way)
+              ? [first, first]
+              : [first, TODAY];
+          const line = filled(way, { a: named(one).past, b: named(other).past, d, e });
+          return cell([`${one.kind} ${other.kind}`, `each ${way}`], line, [
+            factOf(one, { day: days[0] }),
+            factOf(other, { day: days[1] }),
+          ]);
+        });
+      },
+    ),
   );
 }
 
-const OPENERS = ["", "no ", "no wait ", "oh wait ", "oops ", "sorry ", "hang on ", "hold on ", "my bad ", "ugh ", "hm ", "actually ", "correction: ", "ok ", "wait no ", "no, ", "wait, "];
+const OPENERS = [
+  "",
+  "no ",
+  "no wait ",
+  "oh wait ",
+  "oops ",
+  "sorry ",
+  "hang on ",
+  "hold on ",
+  "my bad ",
+  "ugh ",
+  "hm ",
+  "actually ",
+  "correction: ",
+  "ok ",
+  "wait no ",
+  "no, ",
+  "wait, ",
+];
 const TELLERS = [
   "",
   "",
@@ -304,9 +387,39 @@ const TELLERS = [
   "i wrote it down wrong, ",
   "i got that wrong, ",
 ];
-const OF_RECEIPTS = ["looked at the receipt, ", "receipt says ", "looking at the receipt ", "i forgot the tax, ", "i forgot to add tax, ", "found the receipt, "];
-const TAILS = ["", "", "", " sorry", ", my bad", ", she says", ", misread it", ", wrote it down wrong", ", typo", " actually", " lol", ", thanks", ", she just told me", ", my mistake", ", i read it wrong", ", had the wrong number"];
-const OF_TAX = [", looked at the receipt", ", i forgot the tax", " with tax", ", forgot tax", " i forgot the tax"];
+const OF_RECEIPTS = [
+  "looked at the receipt, ",
+  "receipt says ",
+  "looking at the receipt ",
+  "i forgot the tax, ",
+  "i forgot to add tax, ",
+  "found the receipt, ",
+];
+const TAILS = [
+  "",
+  "",
+  "",
+  " sorry",
+  ", my bad",
+  ", she says",
+  ", misread it",
+  ", wrote it down wrong",
+  ", typo",
+  " actually",
+  " lol",
+  ", thanks",
+  ", she just told me",
+  ", my mistake",
+  ", i read it wrong",
+  ", had the wrong number",
+];
+const OF_TAX = [
+  ", looked at the receipt",
+  ", i forgot the tax",
+  " with tax",
+  ", forgot tax",
+  " i forgot the tax",
+];
 
 const NUMBER_FORMS = [
   "it was {n}",
@@ -359,7 +472,13 @@ const PIECE_FORMS = [
   "it was actually the {p}",
   "wrong one, it was the {p}",
 ];
-const FOR_FORMS = ["it was for the {p}", "that was for the {p}", "the {x} was for the {p}", "that's for the {p}", "for the {p} not the {o}"];
+const FOR_FORMS = [
+  "it was for the {p}",
+  "that was for the {p}",
+  "the {x} was for the {p}",
+  "that's for the {p}",
+  "for the {p} not the {o}",
+];
 
 function* turns<T>(all: readonly T[], step: number): Generator<T> {
   for (let at = 0; ; at += step) yield all[at % all.length]!;
@@ -374,10 +493,20 @@ export function inTheNextBreath(): Cell[] {
     const { number, other } = kind;
     const called = named(kind);
     const mended = (what: string, way: string, line: string, more: Fields): Cell => ({
-      ...cell([`${kind.kind} ${what}`, way], line, [{ mend: true, facts: [factOf(kind, more)] }], [kind.note]),
+      ...cell(
+        [`${kind.kind} ${what}`, way],
+        line,
+        [{ mend: true, facts: [factOf(kind, more)] }],
+        [kind.note],
+      ),
     });
     const cells: Cell[] = [];
-    const said = (forms: readonly string[], rounds: number, make: (form: string, way: string) => Cell, ofMoney: boolean): void => {
+    const said = (
+      forms: readonly string[],
+      rounds: number,
+      make: (form: string, way: string) => Cell,
+      ofMoney: boolean,
+    ): void => {
       const tellers = turns(ofMoney ? [...TELLERS, ...OF_RECEIPTS] : TELLERS, ofMoney ? 8 : 4);
       const tails = turns(ofMoney ? [...TAILS, ...OF_TAX] : TAILS, 5);
       for (let round = 0; round < rounds; round += 1)
@@ -389,12 +518,19 @@ export function inTheNextBreath(): Cell[] {
         }
     };
     if (number) {
-      const forms = NUMBER_FORMS.filter((form) => isCost(kind) || !form.includes("{x}") || !/sell|list|reprice|work/.test(kind.kind));
+      const forms = NUMBER_FORMS.filter(
+        (form) => isCost(kind) || !form.includes("{x}") || !/sell|list|reprice|work/.test(kind.kind),
+      );
       said(
         forms,
         2,
         (_, way) =>
-          mended("number", way, filled(way, { n: number.now, o: number.was, x: called.thing ?? "" }), number.wants),
+          mended(
+            "number",
+            way,
+            filled(way, { n: number.now, o: number.was, x: called.thing ?? "" }),
+            number.wants,
+          ),
         isCost(kind),
       );
     }
@@ -431,53 +567,184 @@ const OTHERWISE: readonly { before: string; facts: Fields; lines: readonly strin
   {
     before: "bought 2 crates 10",
     facts: { kind: "buy", pieces: [10, 11, 12], amount: "10.00" },
-    lines: ["it was 3 not 2", "3 crates not 2", "there were 3", "no 3 of them", "make it 3 crates", "sorry 3 crates", "it was 3 crates", "she says there were 3", "oops it was 3 crates not 2", "no wait 3 crates", "i miscounted, 3 crates", "my wife says it was 3 crates", "three crates not two"],
+    lines: [
+      "it was 3 not 2",
+      "3 crates not 2",
+      "there were 3",
+      "no 3 of them",
+      "make it 3 crates",
+      "sorry 3 crates",
+      "it was 3 crates",
+      "she says there were 3",
+      "oops it was 3 crates not 2",
+      "no wait 3 crates",
+      "i miscounted, 3 crates",
+      "my wife says it was 3 crates",
+      "three crates not two",
+    ],
   },
   {
     before: "sold the dresser for 150 to amy",
     facts: { kind: "sell", pieces: [1], amount: "150.00", buyer: "rosa" },
-    lines: ["it was rosa not amy", "sorry it was rosa", "rosa not amy", "the buyer was rosa", "no the buyer was rosa not amy", "sold it to rosa not amy", "her name is rosa not amy", "oops rosa, not amy", "to rosa not amy", "it was to rosa", "buyer is rosa, sorry", "wait it was rosa, not amy", "my wife says it was rosa not amy"],
+    lines: [
+      "it was rosa not amy",
+      "sorry it was rosa",
+      "rosa not amy",
+      "the buyer was rosa",
+      "no the buyer was rosa not amy",
+      "sold it to rosa not amy",
+      "her name is rosa not amy",
+      "oops rosa, not amy",
+      "to rosa not amy",
+      "it was to rosa",
+      "buyer is rosa, sorry",
+      "wait it was rosa, not amy",
+      "my wife says it was rosa not amy",
+    ],
   },
   {
     before: "amy put 40 down on the trunk",
     facts: { kind: "hold", pieces: [7], deposit: "40.00", buyer: "rosa" },
-    lines: ["it was rosa not amy", "rosa not amy", "that was rosa not amy", "her name is rosa not amy", "sorry it was rosa", "i meant rosa", "no it was rosa", "oops rosa not amy", "the deposit was from rosa", "it was from rosa not amy", "my wife says it was rosa"],
+    lines: [
+      "it was rosa not amy",
+      "rosa not amy",
+      "that was rosa not amy",
+      "her name is rosa not amy",
+      "sorry it was rosa",
+      "i meant rosa",
+      "no it was rosa",
+      "oops rosa not amy",
+      "the deposit was from rosa",
+      "it was from rosa not amy",
+      "my wife says it was rosa",
+    ],
   },
   {
     before: "sold the dresser for 150 check",
     facts: { kind: "sell", pieces: [1], amount: "150.00", method: "cash" },
-    lines: ["it was cash", "cash not check", "she paid cash", "no she paid cash", "it was cash not check", "oops cash", "sorry it was cash not a check", "that was cash", "my wife says it was cash", "he paid cash not check", "i meant cash", "make it cash", "should be cash"],
+    lines: [
+      "it was cash",
+      "cash not check",
+      "she paid cash",
+      "no she paid cash",
+      "it was cash not check",
+      "oops cash",
+      "sorry it was cash not a check",
+      "that was cash",
+      "my wife says it was cash",
+      "he paid cash not check",
+      "i meant cash",
+      "make it cash",
+      "should be cash",
+    ],
   },
   {
     before: "paint 12 for the desk check",
     facts: { kind: "spend", pieces: [2], amount: "12.00", method: "cash" },
-    lines: ["it was cash", "cash not check", "i paid cash", "no i paid cash", "it was cash not check", "oops paid cash", "sorry it was cash not a check", "that was cash", "my wife says she paid cash", "the paint was cash", "i meant cash", "make it cash", "should be cash"],
+    lines: [
+      "it was cash",
+      "cash not check",
+      "i paid cash",
+      "no i paid cash",
+      "it was cash not check",
+      "oops paid cash",
+      "sorry it was cash not a check",
+      "that was cash",
+      "my wife says she paid cash",
+      "the paint was cash",
+      "i meant cash",
+      "make it cash",
+      "should be cash",
+    ],
   },
   {
     before: "paint 12 for the desk",
     facts: { kind: "spend", pieces: [2], amount: "12.00", category: "tools" },
-    lines: ["that's tools not materials", "put that under tools", "should be tools", "that was tools", "it's tools", "category is tools", "make it tools", "tools not materials", "that should be under tools", "change the category to tools", "that goes under tools", "no that's tools"],
+    lines: [
+      "that's tools not materials",
+      "put that under tools",
+      "should be tools",
+      "that was tools",
+      "it's tools",
+      "category is tools",
+      "make it tools",
+      "tools not materials",
+      "that should be under tools",
+      "change the category to tools",
+      "that goes under tools",
+      "no that's tools",
+    ],
   },
   {
     before: "paint 20 for the desk",
     facts: { kind: "spend", pieces: [2], amount: "12.00" },
-    lines: ["twelve not twenty", "sorry twelve not twenty", "it was twelve not twenty", "no twelve", "i said twenty but it was twelve", "twelve, i misread it", "oops twelve not twenty", "twelve dollars not twenty", "it was only twelve", "just twelve", "12 bucks not 20", "that was supposed to be 12"],
+    lines: [
+      "twelve not twenty",
+      "sorry twelve not twenty",
+      "it was twelve not twenty",
+      "no twelve",
+      "i said twenty but it was twelve",
+      "twelve, i misread it",
+      "oops twelve not twenty",
+      "twelve dollars not twenty",
+      "it was only twelve",
+      "just twelve",
+      "12 bucks not 20",
+      "that was supposed to be 12",
+    ],
   },
   {
     before: "paint 13 for the desk",
     facts: { kind: "spend", pieces: [2], amount: "14.50" },
-    lines: ["no wait 14.50", "sorry 14.50 i forgot the tax", "14.50 with tax", "14.50 i forgot the tax", "it was 14.50 with tax", "make it 14.50, she says", "14.50 actually, looked at the receipt", "the receipt says 14.50", "looked at the receipt it was 14.50", "forgot the tax, 14.50", "with tax it was 14.50", "it came to 14.50 with tax", "14.50 after tax", "i misread it, 14.50", "with tax it came to 14.50"],
+    lines: [
+      "no wait 14.50",
+      "sorry 14.50 i forgot the tax",
+      "14.50 with tax",
+      "14.50 i forgot the tax",
+      "it was 14.50 with tax",
+      "make it 14.50, she says",
+      "14.50 actually, looked at the receipt",
+      "the receipt says 14.50",
+      "looked at the receipt it was 14.50",
+      "forgot the tax, 14.50",
+      "with tax it was 14.50",
+      "it came to 14.50 with tax",
+      "14.50 after tax",
+      "i misread it, 14.50",
+      "with tax it came to 14.50",
+    ],
   },
 ];
 
 export function otherwise(): Cell[] {
   return OTHERWISE.flatMap(({ before, facts, lines }) =>
-    lines.map((line) => cell([`${facts["kind"]} otherwise`, before], line, [{ mend: true, facts: [facts] }], [before])),
+    lines.map((line) =>
+      cell([`${facts["kind"]} otherwise`, before], line, [{ mend: true, facts: [facts] }], [before]),
+    ),
   );
 }
 
-const BACK = ["{c}", "no {c}", "wait {c}", "oh wait {c}", "oh and {c}", "sorry, {c}", "my wife says {c}", "actually {c}", "about before, {c}", "just checked, {c}", "going back, {c}", "correction: {c}", "oops {c}"];
-const BETWEEN = ["started the stool", "worked 1 hour on the lamp", "bought a rug for 11", "listed the clock at 33"];
+const BACK = [
+  "{c}",
+  "no {c}",
+  "wait {c}",
+  "oh wait {c}",
+  "oh and {c}",
+  "sorry, {c}",
+  "my wife says {c}",
+  "actually {c}",
+  "about before, {c}",
+  "just checked, {c}",
+  "going back, {c}",
+  "correction: {c}",
+  "oops {c}",
+];
+const BETWEEN = [
+  "started the stool",
+  "worked 1 hour on the lamp",
+  "bought a rug for 11",
+  "listed the clock at 33",
+];
 
 /** Put right after another note, by what it was. */
 export function afterAnother(): Cell[] {
@@ -493,13 +760,17 @@ export function afterAnother(): Cell[] {
         let after = between.next().value as string;
         if (kind.kind === "start") after = "listed the clock at 33";
         const line = filled(way, { c: filled(form, words) });
-        return cell([`${kind.kind} ${what} after another`, way], line, [{ mend: true, facts: [factOf(kind, more)] }], [
-          kind.note,
-          after,
-        ]);
+        return cell(
+          [`${kind.kind} ${what} after another`, way],
+          line,
+          [{ mend: true, facts: [factOf(kind, more)] }],
+          [kind.note, after],
+        );
       });
     return [
-      ...(number ? numbers.flatMap((form) => back("number", form, { n: number.now, o: number.was }, number.wants)) : []),
+      ...(number
+        ? numbers.flatMap((form) => back("number", form, { n: number.now, o: number.was }, number.wants))
+        : []),
       ...dayForms.flatMap((form) => {
         const [d, day] = days.next().value as readonly [string, string];
         return back("day", form, { d }, { day });
@@ -536,10 +807,25 @@ const AHEAD: Readonly<Record<string, readonly string[]>> = {
     "by tuesday she has to pick it up",
     "has until sunday",
   ],
-  work: ["more tomorrow", "back at it monday", "will finish it sunday", "the rest on monday", "should be done by tuesday"],
-  start: ["should be done by tuesday", "hope to finish it sunday", "will paint it monday", "needs to be done by friday"],
+  work: [
+    "more tomorrow",
+    "back at it monday",
+    "will finish it sunday",
+    "the rest on monday",
+    "should be done by tuesday",
+  ],
+  start: [
+    "should be done by tuesday",
+    "hope to finish it sunday",
+    "will paint it monday",
+    "needs to be done by friday",
+  ],
   finish: ["listing it tomorrow", "will list it monday", "photos sunday", "taking pictures tomorrow"],
-  list: ["if it doesn't sell by friday it goes to 50", "somebody is coming to look monday", "a guy wants to see it sunday"],
+  list: [
+    "if it doesn't sell by friday it goes to 50",
+    "somebody is coming to look monday",
+    "a guy wants to see it sunday",
+  ],
   reprice: ["going lower on monday if nobody bites", "somebody comes to look sunday"],
   pay: ["next one is due friday", "more on friday", "next payment monday"],
   spend: ["painting it tomorrow", "will paint monday", "starting on it sunday"],
@@ -586,12 +872,10 @@ const IT: readonly { before: string; piece: number; lines: readonly (readonly [s
       ["started it {d}", { kind: "start" }],
       ["cleaned it up {d}, 1 hour", { kind: "work", minutes: 60 }],
       ["{d} i did 2 hours on it", { kind: "work", minutes: 120 }],
-      ["{d} i did 2 hours", { kind: "work", minutes: 120 }],
       ["finished it {d}", { kind: "finish" }],
       ["listed it {d} for 40", { kind: "list", amount: "40.00" }],
       ["sold it {d} for 35", { kind: "sell", amount: "35.00" }],
       ["got paint for it {d}, 6", { kind: "spend", amount: "6.00" }],
-      ["paint 6 {d}", { kind: "spend", amount: "6.00" }],
       ["amy put 20 down on it {d}", { kind: "hold", deposit: "20.00" }],
       ["gave it away {d}", { kind: "retire" }],
     ],
@@ -606,7 +890,6 @@ const IT: readonly { before: string; piece: number; lines: readonly (readonly [s
       ["{d} 2 hours of sanding", { kind: "work", minutes: 120 }],
       ["done with it {d}", { kind: "finish" }],
       ["it was done {d}", { kind: "finish" }],
-      ["sandpaper 6 {d}", { kind: "spend", amount: "6.00" }],
       ["listed it {d} for 30", { kind: "list", amount: "30.00" }],
     ],
   },
@@ -616,7 +899,12 @@ export function ofIt(): Cell[] {
   return IT.flatMap(({ before, piece, lines }) =>
     lines.flatMap(([form, fact]) =>
       [DAYS[1]!, DAYS[2]!, DAYS[3]!, DAYS[5]!].map(([d, day]) =>
-        cell([`${fact["kind"]} of it`, form], filled(form, { d }), [{ ...fact, pieces: [piece], day }], [before]),
+        cell(
+          [`${fact["kind"]} of it`, form],
+          filled(form, { d }),
+          [{ ...fact, pieces: [piece], day }],
+          [before],
+        ),
       ),
     ),
   );

@@ -1,6 +1,7 @@
 import { afterAll, describe, expect, it } from "vitest";
 import { RIGHT, Stage, tryCase } from "../context.ts";
 import { type Cell, covering } from "./cells.ts";
+import { dated, eachDated, ofIt } from "./days.ts";
 import { KNOWN } from "./known.ts";
 import { pointing } from "./pointing.ts";
 import { added, corrected, joined, plainly } from "./told.ts";
@@ -15,6 +16,9 @@ const GRIDS: readonly { name: string; cells: () => Cell[]; few: number }[] = [
   { name: "joined", cells: joined, few: 30 },
   { name: "added", cells: added, few: 30 },
   { name: "corrected", cells: corrected, few: 40 },
+  { name: "dated", cells: dated, few: 25 },
+  { name: "each dated", cells: eachDated, few: 15 },
+  { name: "of it", cells: ofIt, few: 10 },
 ];
 
 /** The failures of cells, each with what was replied. */

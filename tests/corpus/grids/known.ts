@@ -108,4 +108,17 @@ export const KNOWN: readonly { grid: string; cells: RegExp; why: string }[] = [
     cells: /keeping the clock|at the flea market 40 down/,
     why: "a day or a place that a kept piece may be at",
   },
+  {
+    grid: "dated",
+    cells:
+      /gave rita her 20 back|took a 40 deposit|back on|from (monday|tuesday|friday|thursday|sunday|yesterday|wednesday)|a mirror for 8, should/,
+    why: "a deposit on another day, or a day that may be that of something else",
+  },
+  {
+    grid: "each dated",
+    cells:
+      /gave rita her 20 back|took a 40 deposit|got a 15 tip|gave the clock to my sister|gave bob 10 back|did 2 hours|drove 24 miles/,
+    why: "two notes of which one takes words of the other",
+  },
+  { grid: "of it", cells: /it was done/, why: "said so it may be a question" },
 ];
