@@ -9,6 +9,7 @@ import { followUps, soundsFollowing } from "../../core/questions/follow-up.ts";
 import {
   asksForIt,
   asksPlainly,
+  asksTurned,
   asksYear,
   endsAsking,
   isYearAlone,
@@ -106,7 +107,7 @@ export function answerAsked(
   if (turn.lines !== 1 || isPaidIt(text)) return false;
   if (followsUp(turn, text, readings)) return true;
   if (readings.length === 0) return false;
-  if (asksYear(text, readings) || endsAsking(text) || asksForIt(text)) {
+  if (asksYear(text, readings) || endsAsking(text) || asksForIt(text) || asksTurned(text)) {
     tell(turn, answer(text, questionDesk(turn, replyRoot)), text);
     return true;
   }

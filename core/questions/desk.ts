@@ -63,6 +63,8 @@ export interface Subject {
   per?: number;
   miles?: string;
   loan?: string;
+  /** Of a buyer's money: who paid it. */
+  payer?: string | null;
 }
 
 const pastBooks = new WeakMap<LedgerIndex, Map<Day, Books>>();

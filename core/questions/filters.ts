@@ -62,7 +62,8 @@ function saleOf(desk: Desk, { piece, fact }: Pick<Subject, "piece" | "fact">): F
 }
 
 /** Who bought a piece: its sale's buyer, else its hold's; null where nobody is named. */
-export function buyerOf(desk: Desk, subject: Pick<Subject, "piece" | "fact">): string | null {
+export function buyerOf(desk: Desk, subject: Pick<Subject, "piece" | "fact" | "payer">): string | null {
+  if (subject.payer !== undefined) return subject.payer;
   const sale = saleOf(desk, subject);
   if (!sale) return subject.piece?.hold?.buyer ?? null;
   const named = sale.kind === "sell" ? sale.data.buyer : undefined;

@@ -32,19 +32,24 @@ const ASKED: readonly (readonly [opens: RegExp, words: RegExp, asks: HoldingQues
   [/^(?:did|has|have)$/, OF(CAME), "came"],
   [/^(?:did|has|have|is)$/, OF(`${LEFT}|backing|flaking|bailing|canceling|cancelling|dropping`), "left"],
   [/^(?:is|does|do)$/, OF("coming|taking|want|wants|buying|picking|getting|here|interested"), "stays"],
-  [/^(?:what|how|whats)$/, OF("how|does|do|much|more|have|left|pay|is|need|needs|has|whats|s"), "to come"],
+  [
+    /^(?:what|how|whats)$/,
+    OF("how|does|do|much|more|have|left|pay|is|need|needs|has|whats|s|due"),
+    "to come",
+  ],
+  [/^(?:balance|rest|remainder|remaining)$/, OF("due|left|on|of"), "to come"],
 ];
 
 /** A question of what stands between us and somebody for whom a piece is on hold; null where it is none. */
 export function readHolding(parts: Parts, desk: Desk): HoldingQuestion | PickupsQuestion | null {
   const { items, marks, amounts, limits, orders, groups, periods, said } = parts;
-  if (!/^(?:did|has|have|is|does|do|what|how|whats) /.test(said)) return null;
+  if (!/^(?:did|has|have|is|does|do|what|how|whats) |\b(?:balance|rest|remainder)\b/.test(said)) return null;
   if ([amounts, limits, orders, groups, periods.slice(1)].some((list) => list.length > 0)) return null;
   const places = new Set(items.map(({ at }) => at));
   const words = marks
     .filter(({ period }, at) => !places.has(at) && !period)
     .map(({ text, typed, corrected }) => (corrected ? typed : text));
-  const [, opener = "", rest = ""] = /^(\S+) (.+)$/.exec(words.join(" ")) ?? [];
+  const [, opener = "", rest = "on"] = /^(?:the |my )?(\S+)(?: (.+))?$/.exec(words.join(" ")) ?? [];
   const asks = ASKED.find(([opens, fits]) => opens.test(opener) && fits.test(rest))?.[2];
   if (!asks || items.length === 0 || (periods.length > 0 && asks !== "stays")) return null;
   const found = narrowed(parts, "profit", desk);
@@ -53,7 +58,9 @@ export function readHolding(parts: Parts, desk: Desk): HoldingQuestion | Pickups
   const isOfBuyer = filters.some(({ dimension, not }) => dimension === "buyer" && !not);
   const pieces = piecesOf(desk, filters);
   const areHeld = pieces.length > 0 && pieces.every(({ hold, gone }) => hold !== null && gone === null);
-  if (!isOfBuyer || !areHeld) return null;
+  // "How much is left to pay on the hutch"
+  const isOfDeposit = asks === "to come" && pieces.every(({ deposit }) => deposit > 0);
+  if (!(isOfBuyer || isOfDeposit) || !areHeld) return null;
   const [day] = periods;
   return day
     ? { kind: "pickups", pieces, period: toCome(day.period, desk.today), yesNo: true, isNarrowed: true }

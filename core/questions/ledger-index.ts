@@ -19,6 +19,8 @@ export interface Entry {
   miles?: string;
   /** The loan of a payment. */
   loan?: string;
+  /** Who paid, as the note or the one before it says. */
+  payer?: string | null;
 }
 
 /** Entries of one sort in the order of their days. */
@@ -33,7 +35,8 @@ export type Journal =
   | "proceeds"
   | "net"
   | "sold"
-  | "cuts";
+  | "cuts"
+  | "received";
 
 /** The facts of a piece that questions ask for again and again: the latest of each sort. */
 export interface PieceFacts {
@@ -64,6 +67,15 @@ const NET_ACCOUNTS: Readonly<Partial<Record<Posting["account"], true>>> = {
   "written off": true,
 };
 
+/** What moves with a buyer's money: the rest of it is cash. */
+const BUYERS_MONEY: Readonly<Partial<Record<Posting["account"], true>>> = {
+  sales: true,
+  "deposits kept": true,
+  refunds: true,
+  "deposits held": true,
+  "buyers owe": true,
+};
+
 /**
  * The facts sorted for asking. It grows with the ledger: what was indexed before is kept as long as the facts
  * before it stand as they stood.
@@ -81,6 +93,7 @@ export class LedgerIndex {
     net: [],
     sold: [],
     cuts: [],
+    received: [],
   };
   /** The place of each fact in the order of recording, kept apart: looking through all facts for it is slow. */
   readonly places: number[] = [];
@@ -146,10 +159,27 @@ export class LedgerIndex {
     this.#facts.push(fact);
     this.places.push(fact.place);
     this.words.learn(books, fact);
+    const payers = fact.pieces.map((number) => this.#payerOf(fact, number));
     for (const [place, number] of fact.pieces.entries()) this.#note(number, fact, place);
     const postings = books.postings.get(fact.id) ?? [];
-    for (const posting of postings) this.#post(fact, posting);
+    for (const posting of postings) {
+      this.#post(fact, posting);
+      const { account, cents, piece } = posting;
+      if (!BUYERS_MONEY[account] || piece === null || fact.kind === "trade") continue;
+      this.#add("received", fact, {
+        piece,
+        units: -cents,
+        payer: payers[fact.pieces.indexOf(piece)] ?? null,
+      });
+    }
     this.#count(fact, postings);
+  }
+
+  /** Whose money a fact moves: whoever it names, else who holds the piece, else who bought it. */
+  #payerOf({ data }: Fact, number: number): string | null {
+    const { holder, sell } = this.of(number);
+    const sold = sell?.kind === "sell" ? sell.data.buyer : undefined;
+    return (data as { buyer?: string }).buyer ?? holder ?? sold ?? null;
   }
 
   #add(journal: Journal, fact: Fact, entry: Omit<Entry, "fact" | "day">): void {

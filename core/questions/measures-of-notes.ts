@@ -114,6 +114,15 @@ export const NOTE_MEASURES = {
     adds: true,
     subjects: fromJournal("cuts"),
   },
+  received: {
+    ...money,
+    title: "Paid to me",
+    asked: "paid by buyers",
+    narrowedBy: ["buyer", "kind", "trait", "source", "place"],
+    byNotes: true,
+    adds: true,
+    subjects: fromJournal("received"),
+  },
   "deposits kept": {
     ...money,
     title: "Deposits kept",

@@ -110,6 +110,7 @@ export type MeasureName =
   | "refunds"
   | "price cuts"
   | "deposits kept"
+  | "received"
   | "hourly"
   | "margin"
   | "return on cost"

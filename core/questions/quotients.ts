@@ -1,6 +1,7 @@
 import { Decimal } from "decimal.js";
+import { type Day, daysBetween } from "../calendar.ts";
 import { roundHalfUp } from "../money.ts";
-import type { Figure, Filter, Query } from "./query.ts";
+import type { Figure, Filter, Grouping, Query } from "./query.ts";
 import type { Result } from "./result.ts";
 import { percentOf } from "./subjects.ts";
 
@@ -53,9 +54,20 @@ export function runPerMile(query: Query, run: Run): Result {
   return { ...sum, value, rows: null, shareOf: { part: sum.value, whole: miles } };
 }
 
+/** Days that a stretch of time has at least. */
+const LEAST_DAYS: Partial<Record<Grouping, number>> = { week: 7, month: 28, quarter: 90, year: 365 };
+
+/** "A week on average, the last 3 days": they tell of no week. */
+function isLessThanOne({ by, period }: Query, today: Day): boolean {
+  if (!by || !period?.from || period.from > today) return false;
+  const to = period.to && period.to < today ? period.to : today;
+  return daysBetween(period.from, to) + 1 < (LEAST_DAYS[by] ?? 0);
+}
+
 /** The rows of what adds up, and their mean: those with nothing count as well. */
-export function runRate(query: Query, run: Run): Result {
+export function runRate(query: Query, today: Day, run: Run): Result {
   const sums = run({ ...query, aggregate: null });
+  if (isLessThanOne(query, today)) return { ...sums, value: null, rows: null };
   return { ...sums, ...meanOfRows(query, sums.rows ?? []) };
 }
 

@@ -1,4 +1,5 @@
 import { isYesNo } from "./features.ts";
+import { unitOf } from "./items.ts";
 import type { Mark } from "./marks.ts";
 import { measures } from "./measures.ts";
 import type { Limited, Parts } from "./parts.ts";
@@ -86,6 +87,11 @@ function bareAmount({ parts, f }: Reading): Limited[] {
   const after = parts.marks[only.at + 1];
   const isCount =
     !only.money && after !== undefined && (after.senses.thing?.plural || after.senses.flags.has("generic"));
+  // "Have i driven 100 miles yet"
+  const of = !only.money && after ? unitOf(after) : null;
+  const unit = of?.name === "miles" || of?.name === "minutes" ? of : null;
+  if (unit)
+    return [{ limit: "least", cents: only.cents * unit.times, at: only.at, words: 1, unit: unit.name }];
   const isSum = f.has("earn", "net", "revenue", "spent", "sale", "fees", "income");
   if (!only.money && !isCount && !isSum) return [];
   return [
@@ -123,7 +129,9 @@ function filterOf(reading: Reading, { limit, cents, at, unit, words }: Limited, 
     .findLastIndex(({ senses }) => !senses.flags.has("filler") && (!senses.link || senses.cues.length > 0));
   const before = parts.marks[place];
   const said = LIMITED.find(([cue]) => before?.senses.cues.includes(cue));
-  const isOfNotes = measures[measure].byNotes && said?.[0] === "paid";
+  // "Supplies i bought over 20": what each note came to, and no piece's price.
+  const isOfSupply = measure === "spent" && reading.f.supply && !reading.f.piece && !reading.f.generic;
+  const isOfNotes = measures[measure].byNotes && (said?.[0] === "paid" || isOfSupply);
   if (!said || isOfNotes) return { dimension: limit, values };
   if (said[1] === measure)
     return { dimension: limit, values, ...(limit === "exactly" ? { of: said[1] } : {}) };

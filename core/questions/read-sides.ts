@@ -40,7 +40,7 @@ export function sidesOf(reading: Reading): Sides | Refusal | null {
     periods.length === joint.length + 1 &&
     new Set(periods.map(({ at }) => sideOf(at))).size > 1
   ) {
-    const apart = splitsOf(found, sideOf);
+    const apart = splitsOf(found, sideOf, true);
     const { beside: own, shared } =
       apart.length > 0 ? sidesBy(found, apart, sideOf) : { beside: [], shared: [] };
     const beside = periods.map(({ period, at }): Side => {
@@ -51,7 +51,7 @@ export function sidesOf(reading: Reading): Sides | Refusal | null {
       const { filters, label } = own[sideOf(at)] ?? { filters: [], label: "" };
       return { filters, period: meant, label: `${label} ${labelOfPeriod(meant)}`.trim() };
     });
-    return { beside, shared: own.length > 0 ? shared : found.map(({ filter }) => filter), isPeriods: true };
+    return { beside, shared: own.length > 0 ? shared : uniqueOf(found), isPeriods: true };
   }
   const rest = besideRest(parts, found, sideOf);
   if (rest) return { ...rest, isPeriods: false };
@@ -135,7 +135,11 @@ function saysLast({ text }: Mark): boolean {
 }
 
 /** What is said on more than one side, and not the same on each: "yard sale chairs versus thrift store lamps" by both. */
-function splitsOf(found: readonly Narrowing[], sideOf: (at: number) => number): Filter["dimension"][] {
+function splitsOf(
+  found: readonly Narrowing[],
+  sideOf: (at: number) => number,
+  mustDiffer = false,
+): Filter["dimension"][] {
   const dimensions = [...new Set(found.map(({ filter }) => sideSort(filter)))];
   const on = (dimension: Filter["dimension"]): Map<number, string> => {
     const said = new Map<number, string>();
@@ -149,8 +153,13 @@ function splitsOf(found: readonly Narrowing[], sideOf: (at: number) => number): 
   };
   const apart = dimensions.filter((dimension) => on(dimension).size > 1);
   const differing = apart.filter((dimension) => new Set(on(dimension).values()).size > 1);
-  return differing.length > 0 ? differing : apart;
+  return mustDiffer || differing.length > 0 ? differing : apart;
 }
+
+const uniqueOf = (found: readonly Narrowing[]): Filter[] =>
+  found
+    .map(({ filter }) => filter)
+    .filter((filter, at, all) => all.findIndex((other) => isSameFilter(other, filter)) === at);
 
 const isSameFilter = (a: Filter, b: Filter): boolean =>
   a.dimension === b.dimension && a.not === b.not && a.values.join() === b.values.join();

@@ -139,6 +139,25 @@ export const BUYER_RULES: readonly Rule[] = [
     takes: [...MUCH, "owe", "owed"],
   },
   {
+    // "How much has the nurse paid me": deposits are money of theirs, what they owe is not yet.
+    measure: "received",
+    when: (f) =>
+      (f.acting || f.buyer) &&
+      f.has("paid") &&
+      f.has("money", "total") &&
+      !f.person &&
+      !f.piece &&
+      !f.generic &&
+      !f.supply &&
+      !f.stream &&
+      !f.loan &&
+      !f.method &&
+      !f.order &&
+      !f.average &&
+      !f.has("bought", "price", "spent", "sold", "owe", "owed", "fees"),
+    takes: [...MUCH, "paid", "got"],
+  },
+  {
     // What buyers spend comes in.
     measure: "proceeds",
     when: (f) =>

@@ -65,6 +65,14 @@ export const PIECE_RULES: readonly Rule[] = [
     takes: ["list", "got", "gone"],
     list: true,
   },
+  ...([false, true] as const).map(
+    (isOfSale): Rule => ({
+      // "The cheapest piece i bought over 0 profit", "the priciest one i sold at a loss"
+      measure: isOfSale ? "proceeds" : "price",
+      when: (f) => f.pricey && f.limit && f.has("earn") && f.has("sold", "soldFor") === isOfSale && !f.by,
+      takes: [...MUCH, ...SALES, "bought", "price", "got", "free"],
+    }),
+  ),
   {
     // "My cheapest buy that sold", "the most expensive purchase that sold over 200"
     measure: "price",

@@ -117,7 +117,7 @@ export function runQuery(desk: Desk, query: Query): Result {
 const RESULTS_KEPT = 200;
 
 function workOut(desk: Desk, query: Query): Result {
-  if (query.aggregate === "rate") return runRate(query, (plain) => workOut(desk, plain));
+  if (query.aggregate === "rate") return runRate(query, desk.today, (plain) => workOut(desk, plain));
   if (query.share) return runShare(query, query.share, (part) => runQuery(desk, part));
   if (query.perMile) return runPerMile(query, (part) => runQuery(desk, part));
   if (query.beside.length > 0) return runBeside(desk, query);
@@ -209,7 +209,9 @@ function rowsOf(desk: Desk, query: Query, subjects: readonly Subject[], by: Grou
   for (const name of span && isTime(by) ? labelsBetween(by, span.from, span.to) : [])
     if (!parts.has(name)) parts.set(name, []);
   if (by === "piece") parts.delete(UNKNOWN);
-  return [...parts].map(([name, part]) => figureOf(desk, query, by, name, part));
+  const rows = [...parts].map(([name, part]) => figureOf(desk, query, by, name, part));
+  // A kind of which none has sold has no mean.
+  return query.aggregate === null || isTime(by) ? rows : rows.filter(({ value }) => value !== null);
 }
 
 function figureOf(desk: Desk, query: Query, by: Grouping, name: string, part: readonly Subject[]): Figure {

@@ -9,6 +9,7 @@ const ALWAYS: ReadonlySet<MeasureName> = new Set(["net", "income", "paid", "inte
 const WHOLE: ReadonlySet<MeasureName> = new Set([
   "profit",
   "proceeds",
+  "received",
   "spent",
   "fees",
   "price",

@@ -33,6 +33,15 @@ export const asksPlainly = (text: string): boolean =>
     text,
   );
 
+/**
+ * "Have i driven 100 miles yet", "did anybody pay 60": the verb stands before who did it, and no note does so; but
+ * "did i mention i sold it" only leads to one.
+ */
+export const asksTurned = (text: string): boolean =>
+  /^\W*(?:(?:so|and|hey|ok|okay) )?(?:(?:have|did|do|am|are|was|were) (?:i|we)|did (?:he|she|they|any(?:one|body|thing)|(?:my |our )?(?:mom|dad|wife|husband)))\b(?! (?:mention|tell|say|forget|ever tell)\b)/i.test(
+    text,
+  );
+
 /** Whether a message sounds like a question: it ends with the mark or begins like one. */
 export function soundsAsked(text: string): boolean {
   if (/\?\s*$/.test(text)) return true;
@@ -82,13 +91,22 @@ const OPENINGS: readonly RegExp[] = [
   // "Cheapest thing i bought that made money", "stuff ready to sell"
   /^(?:the |my )?(?:cheapest|priciest|best|worst|biggest|highest|lowest|most|least|longest|oldest|newest|fastest|slowest|first|last|very) \w+ .*\b(?:i|we|that|ever)\b/i,
   /^(?:stuff|things|pieces|anything|everything) (?:that|thats|ready|done|left|still|listed|unsold|i|we)\b/i,
+  // "Best one by the hour", "lowest price i sold at"
+  /^(?:the |my )?(?:cheapest|priciest|best|worst|biggest|highest|lowest|longest|fastest|slowest) (?!buy\b)\w/i,
+  // "Paid towards the van loan so far"
+  /\w (?:so far|to date|all told|altogether|in all|ytd)[\s?.!]*$/i,
+  // "Oak pieces sold", "value of everything listed", "free stuff i picked up"
+  /^(?:the |my |all )?(?:\w+ )?(?:pieces|things|stuff|ones) (?:sold|bought|listed|finished|i|we)\b/i,
+  /^(?:value|worth|total|count|number|break ?down) (?:of|by|for)?\b/i,
   // "Sold at a loss", "sold below cost"
   /^sold (?:at a loss|(?:below|under|above) (?:cost|asking|list)|same \w+)\b/i,
 ];
 
-/** "Pieces bought under 20", "stuff sold for over 100": one of many, and no amount of a note. */
-const LIMITED =
-  /^(?:(?:list|show|all|any|the|my) )*(?:pieces|things|stuff|items|anything|everything|ones)\b(?=.* (?:over|under|below|above|less than|more than) \$?\d)/i;
+/** "Pieces bought under 20", "sales to ellen over 100": some of many, and no amount of a note. */
+const LIMITED = new RegExp(
+  `^(?:(?:list|show|all|any|the|my) )*(?:pieces|things|stuff|items|anything|everything|ones|tips|supplies|materials|tools|bought for|sold for|${SUMS})\\b(?=.* (?:over|under|below|above|less than|more than) \\$?\\d)`,
+  "i",
+);
 
 /** "Everything mom brought home", "put 1000 on the loan, what do i save": asked for, if there is an answer to it. */
 export function opensAsking(text: string): boolean {

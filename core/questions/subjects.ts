@@ -39,13 +39,14 @@ export function meanOf(subjects: readonly Subject[]): number | null {
 export function fromJournal(journal: Journal): Maker {
   return ({ books, index }, { period }) =>
     entriesIn(index.journals[journal], period?.from ?? null, period?.to ?? null).map(
-      ({ fact, day, piece, units, miles, loan }) => ({
+      ({ fact, day, piece, units, miles, loan, payer }) => ({
         fact,
         day,
         piece: piece === null ? null : (books.pieces.get(piece) ?? null),
         units,
         ...(miles === undefined ? {} : { miles }),
         ...(loan === undefined ? {} : { loan }),
+        ...(payer === undefined ? {} : { payer }),
       }),
     );
 }

@@ -120,7 +120,8 @@ export function titleOf(query: Query): string {
     filters.some(({ dimension }) => dimension === "kind" || dimension === "piece")
       ? " without buying"
       : "";
-  return `${head}${about ? `, ${about}` : ""}${without}${each}`;
+  const of = measure === "received" ? about.replace(/^to /, "by ") : about;
+  return `${head}${of ? `, ${of}` : ""}${without}${each}`;
 }
 
 /** The ways in which pieces may have gone, where several are joined. */

@@ -113,7 +113,10 @@ function taskOf(desk: Desk, piece: Readonly<Piece>, history: OwnHistory): Task |
     }
     case "listed": {
       const days = daysBetween(piece.listed!, today);
-      const lower = days > usual ? suggestPrice(desk.books, piece, costOf(piece)) : null;
+      const lower =
+        days > usual
+          ? (suggestPrice(desk.books, piece, costOf(piece)) ?? stepDown(piece, days, usual))
+          : null;
       return lower === null
         ? null
         : task(`Drop to ${show(lower)}:`, "drop", {
@@ -127,6 +130,13 @@ function taskOf(desk: Desk, piece: Readonly<Piece>, history: OwnHistory): Task |
     default:
       return null;
   }
+}
+
+/** Own sales ask for no cut of what has stood for twice the usual time: one step down, if that is above its cost. */
+function stepDown(piece: Readonly<Piece>, days: number, usual: number): Cents | null {
+  const price = piece.listPrice ?? 0;
+  const lower = price - (price % 500 || 500);
+  return days > 2 * usual && lower > costOf(piece) ? lower : null;
 }
 
 function heldTask(

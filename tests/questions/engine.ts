@@ -47,6 +47,8 @@ interface Move {
   loan?: string;
   method?: string | undefined;
   buy?: boolean;
+  /** Whose money it is. */
+  payer?: string | undefined;
 }
 
 export interface Wanted {
@@ -69,7 +71,8 @@ type World = Record<
   | "sold"
   | "returned"
   | "lists"
-  | "cuts",
+  | "cuts"
+  | "received",
   Move[]
 > & { pieces: Map<number, Piece> };
 
@@ -112,6 +115,7 @@ export function worldOf(facts: readonly Fact[]): World {
     returned: [],
     lists: [],
     cuts: [],
+    received: [],
     pieces: new Map(),
   };
   const loans = new Map<string, { rate: number; principal: number; accrued: number; since: string }>();
@@ -226,6 +230,7 @@ function work(world: World, loans: Loans, fact: Fact): void {
         piece.held = day;
         piece.holder = fact.data.buyer;
         piece.deposit += units;
+        world.received.push({ day, units, piece, payer: piece.holder });
       });
       return;
     case "fallthrough":
@@ -233,6 +238,7 @@ function work(world: World, loans: Loans, fact: Fact): void {
         const kept = fact.data.kept ? piece.deposit : 0;
         const keeps = fact.data.kept ? kept : piece.deposit - Math.min(piece.deposit, amount);
         piece.kept += keeps;
+        world.received.push({ day, units: keeps - piece.deposit, piece, payer: piece.holder });
         if (keeps > 0) {
           world.proceeds.push({ day, units: keeps, piece });
           net(keeps, piece);
@@ -249,6 +255,7 @@ function work(world: World, loans: Loans, fact: Fact): void {
       share(amount, ones(pieces.length)).forEach((units, index) => {
         const piece = pieces[index]!;
         piece.refunds += units;
+        world.received.push({ day, units: -units, piece, payer: piece.buyer });
         world.proceeds.push({ day, units: -units, piece });
         net(-units, piece);
         if (!fact.data.returned) return;
@@ -305,6 +312,8 @@ function sell(
     const price = prices[index]!;
     const fee = fees[index]!;
     const { holder } = piece;
+    const payer = fact.data.buyer ?? holder;
+    world.received.push({ day: fact.day, units: price - piece.deposit, piece, payer });
     world.proceeds.push({ day: fact.day, units: price, piece });
     net(price - fee - piece.price - piece.spent, piece);
     if (fee > 0) world.fees.push({ day: fact.day, units: fee, piece });
@@ -384,6 +393,7 @@ const MONEY = new Set([
   "refunds",
   "hourly",
   "sale",
+  "received",
 ]);
 
 const money = (cents: number): string =>
@@ -457,6 +467,7 @@ function isCut(move: Move, key: string, value: string, measure: string): boolean
     case "s":
       return piece?.source === value;
     case "b":
+      if (measure === "received") return move.payer === value;
       return piece !== undefined && (piece.gone === "sold" ? piece.buyer : piece.holder) === value;
     case "m":
       return methodOf(move, measure) === value;

@@ -498,7 +498,7 @@ test.each([
   ["do benches pay off", /^(?:Yes|No)\. Profit, benches, ever: /],
   ["does oak pay", /^(?:Yes|No)\. Profit, oak, ever: /],
   ["everything from the church sale", /^Pieces bought from church sale, ever: \d+\n/],
-  ["how much has the student given me", /^Brought in, to student, ever: /],
+  ["how much has the student given me", /^Paid to me, by student, ever: /],
   ["how many dressers for over 100", /^Dressers over 100\.00 sold, ever: \d+/],
   ["how many pieces did i get over 100 for", /^Pieces over 100\.00 sold, ever: \d+/],
   ["what does a lamp sell for", /^Average sale price, lamps, ever: /],

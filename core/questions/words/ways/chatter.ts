@@ -2,6 +2,8 @@ import { waysOf } from "../../plainer.ts";
 
 /** What is said before and behind a question and asks nothing. */
 export const OF_CHATTER = waysOf({
+  "break down spending by category => spending by category":
+    "^ break_down|break_out|breakdown|breakdown_of|split_up|split_out|itemize|itemise|a_breakdown_of the|my|our|all? x:5 p:by|per => $x $p",
   "you remember who bought the hutch => who bought the hutch":
     "^ do_you|you|u? remember|recall|happen_to_know|know =what|who|when|where|how|which =>",
   "cant recall where i got the trunk => where i got the trunk":

@@ -33,6 +33,8 @@ export const OF_COUNTS = waysOf({
   "what did june bring in after taking off the refund => what did june bring in": `v:revenue|sales|takings|gross|brought_in|bring_in|took_in|take_in|came_in|come_in r:3? , after|less|minus|net_of ${FREE_OF} refund|refunds|returns {taken|off|out} $ => $v $r`,
   "knobs and hinges all yr, total => knobs and hinges this year, total":
     "all|whole|entire|the_whole|the_entire yr|year long|round? !<year>|before|to|in|of|until|off => this year",
+  "count by kind => how many unsold by kind":
+    "^ count|number|counts|tally|how_many of_pieces|pieces? by|per k:kind|type|kinds => how many unsold by $k",
   "how many pieces came in october => how many pieces did i buy in october":
     "how_many x:1? p:pieces|things|items|chairs|tables|lamps|dressers|desks came|come|arrived|showed_up in? {the|during} =<stretch>|this|last => how many $x $p did i buy in",
   "which pieces took more than a month to sell => which pieces took more than 1 month to sell":

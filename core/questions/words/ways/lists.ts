@@ -135,6 +135,21 @@ export const OF_LISTS = [
       "^ g:months|weeks|days|kinds|sources|buyers|places that|which|where|who|with =i|we|ive|weve|make|made|makes|sell|sold|lose|lost|bring|brought|cost|bought|paid|spent => which $g",
     "months i sold over 500 => which months did i sold over 500":
       "^ g:months|weeks|days|kinds|sources|buyers that|where|when|in_which? <us> => which $g did i",
+    "free stuff i picked up => stuff i got for free":
+      "^ f:free|freebie x:1 <us> picked_up|got|found|grabbed|took|brought_home|scored => $x i got for free",
+    "what did dad do => what did dad note": "^ what did p:2 do t:3? $ => what did $p note $t",
+    "did dad do anything in march => did dad note anything in march":
+      "^ did|has|have p:2 do|done w:anything|something|much !with|about|for => did $p note anything",
+    "minutes dad logged in march => how many minutes did dad work in march":
+      "^ the|total? h:minutes|mins|hours|hrs p:2 logged|clocked|put_in|recorded|worked => how many $h did $p work",
+    "whats mom bought for us => whats mom bought":
+      "v:bought|buy|got|found|picked_up|noted for us|me|the_shop|the_business $ => $v",
+    "did i get the chest from a yard sale => did i buy the chest from a yard sale":
+      "^ did <us> get|find|pick_up w:the|my|that x:3 from|at|off =<any> => did i buy $w $x from",
+    "did anyone pay by check => did i sell anything by check":
+      "^ did|has|does anyone|anybody|someone|any_buyer|any_buyers ever? pay|paid me|us? by|with|in|via =<method> => did i sell anything by",
+    "cash or card, which do buyers use more => cash or card, which sold more":
+      "which|what do|did <buyers>|people|folks|they use|pay_with|pay_by|pay_in|prefer|choose w:more|most? => which sold more",
     "what did i drop the hutch to => what was the hutch listed at":
       "what price? did <us> drop|lower|mark|reduce|reprice p:4 price? down? to => what was $p listed at",
     "how many gas receipts this year => how many times did i buy gas this year":

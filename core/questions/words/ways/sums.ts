@@ -2,6 +2,14 @@ import { waysOf } from "../../plainer.ts";
 
 /** Sums that are asked for in other words: what came in and by what, what was laid out, what a thing did. */
 export const OF_SUMS = waysOf({
+  "value of everything listed => total asking":
+    "^ total|whats|what_is|the? value|worth of w:everything|all|stuff|what|pieces|things {is|that|i|have|thats|my|the|currently} listed|posted|up_for_sale => total asking",
+  "which pieces did i sell below cost => which pieces did i sell at a loss":
+    "v:sell|sold|sale|sales|went|go|gone below|under|for_less_than cost|what_i_paid|what_it_cost|what_i_had_in_it|what_they_cost => $v at a loss",
+  "what did the neighbor pay me in may => how much has the neighbor paid in may":
+    "^ how_much|what|how_much_money|whats has|have|did !people|everyone|everybody|buyers|customers|they|folks|all|each|every p:3 paid|pay|given|give me|us !for|on|toward|towards|as|back|cash|by|with|off|to => how much has $p paid",
+  "top 3 buyers by what they paid => top 3 buyers by revenue":
+    "b:buyers|buyer|customers|clients by what they|he|she|each paid|pay|spent|spend|gave me|us? => $b by revenue",
   "how much did we write off in may => profit on scrapped pieces in may":
     "how_much|what did|have|has i|we write_off|written_off|wrote_off => profit on scrapped pieces",
   "whats the least we made on a sale => whats the least profit on sold pieces":
