@@ -6,6 +6,7 @@ import { withPronouns } from "./mentions/pronouns.ts";
 import { withoutAnnounced } from "./passed-over/announced.ts";
 import { withoutOrder } from "./passed-over/dictated.ts";
 import { withoutHesitations } from "./passed-over/hesitations.ts";
+import { withDayThen } from "./passed-over/other-day.ts";
 import { MARKS } from "./tokens/lexicon.ts";
 import { type Meant, meantBy } from "./tokens/meant.ts";
 import { rolesOf } from "./tokens/roles.ts";
@@ -51,6 +52,7 @@ export function lexedOf(meant: Meant<Head>): Lexed {
   tokens = withMentions(tokens);
   if ((hints & (HINTS.standsForPieces | HINTS.rank)) !== 0) tokens = withPronouns(tokens);
   if ((hints & (HINTS.person | HINTS.place)) !== 0) tokens = withNames(tokens);
+  if ((hints & HINTS.until) !== 0) tokens = withDayThen(tokens);
   return { tokens: withoutAnnounced(tokens), hints };
 }
 

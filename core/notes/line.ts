@@ -23,7 +23,7 @@ import { type Units, unitsOf } from "./rows/units.ts";
 import { inParts } from "./second-look/parts.ts";
 import { withSlipsMeant } from "./second-look/slips.ts";
 import { toldInPast } from "./second-look/tenses.ts";
-import { withoutTold } from "./second-look/told-beside.ts";
+import { heldForVisit, withoutTold } from "./second-look/told-beside.ts";
 import { withNoteWithin } from "./second-look/within.ts";
 import { meantBy } from "./tokens/meant.ts";
 import { HINTS } from "./tokens/sign-bits.ts";
@@ -100,7 +100,9 @@ function traceMisnoted(tokens: readonly Tok[], trace: Trace[]): void {
 /** The readings of a line that holds nothing but notes. */
 function plainlyTold(tokens: Tok[], units: Units, told: Told): Reading[] {
   const noted = valueRead(tokens, told) ?? clausesOf(tokens, units, told);
-  if (noted.length === 1 && isWholeNote(noted[0]!) && !isFeeOfNothing(noted[0]!)) return noted;
+  const [only, ...others] = noted;
+  const isDatedHold = only?.kind === "hold" && only.date !== undefined;
+  if (only && others.length === 0 && isWholeNote(only) && !isFeeOfNothing(only) && !isDatedHold) return noted;
   return withRest(withBack(noted, tokens, told), tokens, isShortLine(tokens), told);
 }
 
@@ -144,10 +146,12 @@ const WHOLE_TOKENS_MAX = 40;
 
 /** With what its parts say, or words within it, where not all of a line is understood. */
 function withRest(noted: Reading[], all: readonly Tok[], isShort: boolean, told: Told): Reading[] {
-  if (noted.length === 1 && noted[0]!.back) return noted;
-  const parts = isShort && noted.some(isRefused) ? partsRead(all, told) : null;
   const { text, line } = told;
   const lexed = (): Tok[] => lexedOf(meantBy(told.typed, wordsIn(told.typed), language().lexer)).tokens;
+  const held = heldForVisit(noted, lexed, (rest) => partRead(rest, told));
+  if (held) return held.length === 1 ? [{ ...held[0]!, text }] : held;
+  if (noted.length === 1 && noted[0]!.back) return noted;
+  const parts = isShort && noted.some(isRefused) ? partsRead(all, told) : null;
   const kept = withTold(
     withoutTold(parts ?? noted, lexed, (rest) => partRead(rest, told)),
     lexed,

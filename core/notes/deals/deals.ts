@@ -145,7 +145,8 @@ function takenOf(run: readonly Tok[], fired: Fired, from: number, effect: Dealt,
     if (token.kind === "piece") taken.pieces.push(token.mention!);
     else if (token.kind === "amount") {
       const cents = centsIn(token);
-      if (cents === null || token.each) return null;
+      // "each worth 20" in a trade: so much on either side.
+      if (cents === null || (token.each && !effect.startsWith("trade"))) return null;
       const isInside = at + from >= fired.from && at + from < fired.to;
       (isInside ? taken.bracket : taken.amounts).push(cents);
     } else if (token.kind === "percent") taken.percent = token.percent!;

@@ -33,7 +33,11 @@ const isUnlisted = (tokens: readonly Tok[], at: number): boolean => {
   const before = tokens[at - 1]?.text ?? "";
   if (isNameWord(tokens[at]) && at === 0 && PAYING.has(tokens[1]?.text ?? "")) return true;
   // "got the 40 bob owed on the desk"
-  if (isNameWord(tokens[at]) && /^(?:owed|owes|never)$/.test(tokens[at + 1]?.text ?? "")) return true;
+  if (
+    isNameWord(tokens[at]) &&
+    /^(?:owed|owes|never|disappeared|vanished|ghosted|skipped)$/.test(tokens[at + 1]?.text ?? "")
+  )
+    return true;
   return isNameWord(tokens[at]) && (BEFORE_SOMEBODY.has(before) || HOUSEHOLD.has(before));
 };
 

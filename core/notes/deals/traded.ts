@@ -24,6 +24,10 @@ export function tradeOf({ tokens, who, date }: Taken, isTurned: boolean): Readin
   const sides: { gave: Mention[]; got: Mention[] } = { gave: [], got: [] };
   for (const at of places) if (!isNamedAgain(tokens, at)) sides[sideOf(at)].push(tokens[at]!.mention!);
   const cash = cashOf(tokens, parting, sideOf);
+  // "two chairs for a table, each worth 20": what both chairs are worth is not said.
+  const isEach = tokens.some(({ each, text }) => each || text === "each" || text === "apiece");
+  if (isEach && (sides.gave.length > 1 || (sides.gave[0]?.count ?? 1) > 1 || cash?.worth === undefined))
+    return null;
   if (!cash || sides.gave.length === 0 || sides.got.length === 0) return null;
   const by = who.isHousehold && who.leads ? { by: who.name! } : {};
   const trade: Reading = {

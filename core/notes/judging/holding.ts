@@ -1,9 +1,9 @@
 import type { Clause, Tok } from "../clause.ts";
-import { claim, says } from "../clause.ts";
+import { asMeant, claim, says } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import type { ReadingFields } from "../reading.ts";
-import { ARTICLES_WIDE } from "../words/links.ts";
-import { NOBODY_NAMED } from "../words/names.ts";
+import { AND, ARTICLES_WIDE } from "../words/links.ts";
+import { NOBODY_NAMED, WITH } from "../words/names.ts";
 import { HOUSEHOLD } from "../words/people.ts";
 import { PUT_DOWN } from "../words/verbs.ts";
 
@@ -46,9 +46,37 @@ export function judgeHold(fields: ReadingFields["hold"], clause: Clause): Troubl
     return { kind: "vagueTime" };
   // "mirror for Ana": who is meant is no fact of money, but who put money down may be said first.
   if (fields.buyer !== undefined && /^(?:him|her|them)$/.test(fields.buyer)) delete fields.buyer;
+  if (fields.buyer === undefined) nameBesideAgreed(fields, clause);
   if (fields.buyer === undefined) nameFirst(fields, clause);
   return null;
 }
+
+/** "tom agreed on 110", "agreed on 110 for the desk with the lady down the street": who agreed to it. */
+function nameBesideAgreed(fields: ReadingFields["hold"], clause: Clause): void {
+  const { tokens } = clause;
+  const at = tokens.findIndex(({ roles }) => roles.agreed === true);
+  if (at < 0) return;
+  const before = tokens.slice(0, at);
+  const withWhom = tokens.findIndex(({ text }, place) => place > at && WITH.has(text)) + 1;
+  const end = tokens.findIndex(
+    ({ kind, text }, place) => place > withWhom && (kind !== "word" || AND.has(text)),
+  );
+  const behind = withWhom > 0 ? tokens.slice(withWhom, end < 0 ? tokens.length : end) : [];
+  for (const said of [before, behind]) {
+    const who = said.slice(said.findIndex(({ text, roles }) => !ARTICLES_WIDE.has(text) && !roles.filler));
+    if (who.length > WHO_MAX || !who.every(isOfWho) || !isWho(who[0])) continue;
+    claim(...who);
+    if (!NOBODY_NAMED.has(who[0]!.text)) fields.buyer = asMeant(clause, who);
+    return;
+  }
+}
+
+const WHO_MAX = 5;
+const isOfWho = ({ kind, claimed, roles }: Tok): boolean => kind === "word" && !claimed && !roles.hedge;
+const isWho = (token: Tok | undefined): boolean =>
+  token !== undefined &&
+  (token.unknown === true || token.roles.person === true) &&
+  !HOUSEHOLD.has(token.text);
 
 /** "hold desk at 150 till friday": what was put down, or what it goes for. */
 export const isAtSum = ({ tokens }: Clause): boolean =>
@@ -146,7 +174,10 @@ function nameFirst(fields: ReadingFields["hold"], clause: Clause): void {
   const first = clause.tokens
     .slice(0, end)
     .find((token) => token.kind === "word" && token.roles.person && !NOBODY_NAMED.has(token.text));
-  if (first && /^(?:put|left|put down)$/.test(clause.head?.text ?? "")) fields.buyer = first.text;
+  if (first && /^(?:put|left|put down)$/.test(clause.head?.text ?? "")) {
+    const who = clause.tokens.slice(clause.tokens.indexOf(first), end);
+    fields.buyer = who.length <= WHO_MAX && who.every(isOfWho) ? asMeant(clause, who) : first.text;
+  }
   if (fields.buyer !== undefined) return;
   const name = clause.tokens.find(
     (token, at) =>

@@ -42,7 +42,9 @@ function isPieceReturned({ tokens }: Clause): boolean {
 
 /** "she sent the table back", "sent back the table": the piece, where "sent back 30" is money. */
 function isPieceSent({ tokens }: Clause): boolean {
-  const at = tokens.findIndex(({ text }) => /^(?:sent|gave|handed|took|brought)(?: back)?$/.test(text));
+  const at = tokens.findIndex(({ text }) =>
+    /^(?:sent|gave|handed|took|take|taking|brought|bring)(?: back)?$/.test(text),
+  );
   if (at < 0) return false;
   const rest = tokens.slice(at + 1).filter(({ text }) => !ARTICLES.has(text));
   const [first, second] = rest;

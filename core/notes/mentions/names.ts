@@ -15,7 +15,7 @@ import {
   SOMEBODY_NAMED,
   TAKES_NAME,
 } from "../words/names.ts";
-import { HOUSEHOLD, NAMES_THAT_ARE_WORDS } from "../words/people.ts";
+import { ALSO_YOUNG, ANYBODYS, HOUSEHOLD, NAMES_THAT_ARE_WORDS } from "../words/people.ts";
 
 function isWordOfName(token: Tok | undefined): boolean {
   return token !== undefined && token.kind === "word" && !ENDS_NAME.has(token.text) && !token.roles.method;
@@ -84,7 +84,7 @@ const isGivenName = ({ kind, text, unknown, roles }: Tok): boolean =>
   !roles.pronoun &&
   ((unknown === true && !isEveryday(text)) || NAMES_THAT_ARE_WORDS.includes(text));
 
-/** "a young fellow gave me 110": what somebody is like who opens a sentence, and who that is, as one; behind "to" it is a part of their name. */
+/** "a young fellow gave me 110", "the last 100 from some college kid": what somebody is like, and who that is, as one. */
 function withLikeness(tokens: Tok[]): Tok[] {
   const isLike = (token: Tok | undefined) => token?.kind === "word" && LIKE_SOMEBODY.has(token.text);
   for (let at = 0; at < tokens.length; at += 1) {
@@ -92,8 +92,11 @@ function withLikeness(tokens: Tok[]): Tok[] {
     let end = at + 1;
     while (isLike(tokens[end])) end += 1;
     const who = tokens[end];
-    // "a young mom" is no mom of ours.
-    if (who?.roles.person !== undefined && !HOUSEHOLD.has(who.text) && opensSentence(tokens, at)) {
+    const before = tokens[at - 1]?.text ?? "";
+    // "a young mom" is no mom of ours; "some college kid" is anybody's.
+    const isAnybody =
+      who !== undefined && (!HOUSEHOLD.has(who.text) || (ANYBODYS.has(before) && ALSO_YOUNG.has(who.text)));
+    if (who?.roles.person !== undefined && isAnybody && (ANYBODYS.has(before) || opensSentence(tokens, at))) {
       const text = textOf(tokens.slice(at, end + 1));
       tokens.splice(at, end - at + 1, { ...who, text, from: tokens[at]!.from });
     } else at = end - 1;
@@ -101,9 +104,11 @@ function withLikeness(tokens: Tok[]): Tok[] {
   return tokens;
 }
 
-/** Whether only an article stands between a place and the beginning of its sentence. */
+/** Whether nothing but an article and words that mean nothing stands between a place and the beginning of its sentence. */
 function opensSentence(tokens: readonly Tok[], at: number): boolean {
-  const before = tokens.slice(0, at).findLast(({ text }) => !ARTICLES_WIDE.has(text));
+  const before = tokens
+    .slice(0, at)
+    .findLast(({ text, roles }) => !ARTICLES_WIDE.has(text) && !(roles.filler && !roles.heads));
   return before === undefined || before.kind === "mark" || AND.has(before.text);
 }
 

@@ -1,11 +1,12 @@
 import type { Tok } from "../clause.ts";
 import { wholeOf } from "../quantities/amounts.ts";
+import { HINTS } from "../tokens/sign-bits.ts";
 import { AGAIN, BESIDE_AGAIN } from "../words/again.ts";
 import { AND } from "../words/links.ts";
 import { SAYS_TODAY } from "../words/replies.ts";
 
 /*
- * "an hour on the bench wednesday and another one today", "gas 12 monday, same again today": what was told of one day was
+ * Days that are told by another one. "an hour on the bench wednesday and another one today", "gas 12 monday, same again today": what was told of one day was
  * done again on another. It is told with the words of the first, before any word of it is passed over.
  */
 
@@ -35,6 +36,17 @@ export function toldOfOtherDay(tokens: Tok[]): Tok[] {
       : [{ ...(token === old ? number : token), from, to }],
   );
   return [...tokens.slice(0, joint + 1), ...told, ...tokens.slice(last)];
+}
+
+/** "can't come till thursday so I'm holding it until then": the one day told before. */
+export function withDayThen(tokens: Tok[]): Tok[] {
+  const then = tokens.findIndex(
+    ({ text }, at) => text === "then" && at > 1 && (tokens[at - 1]!.hints & HINTS.until) !== 0,
+  );
+  const [day, ...others] = then < 0 ? [] : tokens.slice(0, then).filter(({ kind }) => kind === "day");
+  if (!day || others.length > 0) return tokens;
+  const { from, to } = tokens[then]!;
+  return tokens.map((token, at) => (at === then ? { ...day, from, to } : token));
 }
 
 const isJoint = ({ kind, text }: Tok): boolean => (kind === "mark" && text !== "-") || AND.has(text);

@@ -28,6 +28,10 @@ const STILL_DUE =
 const NOW = "now|today|down|up_front|deposit|holding|earnest|earnest_money|down_payment";
 const OF_DEPOSITS = "in|deposit|deposits|held|so_far";
 
+/** Verbs of who has money put on a piece, and of us who take it. */
+const PUTS =
+  "sent|sent_me|left|left_me|put|gave|gave_me|gave_us|paid|paid_me|handed|handed_me|dropped|dropped_off|wired|took|got|has|have|made";
+
 /** When money that was only spoken of is to come. */
 const TO_COME =
   "coming|on_its_way|on_the_way|to_come|to_follow|follows|later|later_on|tonight|tomorrow|tmrw|soon|after_work|after_dinner|in_a_bit|next_week|this_weekend";
@@ -57,6 +61,9 @@ export const HELD: readonly Row<NumberEffect>[] = [
     "agreed: agreed at 100 for both chairs, he put 20 down": `[${OPENS}* ${WHO}* ${AGREES} ${TO}* $ ${IN_ALL}?] … deposit|down|put|left|gave_me $`,
     "agreed: she said yes 170, sent 40 to hold it": `^ [${OPENS}* ${WHO}* ${AGREES} ${TO}* $ ${IN_ALL}?] … sent|sent_me|paid|paid_me $ to_hold`,
     "agreed: agreed 100 for both chairs, 20 down": `[${OPENS}* ${WHO}* ${AGREES} ${TO}* $ ${IN_ALL}?] … $ deposit|down|now|up_front`,
+    // With somebody who is named between, and what was sent to have it held.
+    "agreed: lena agreed on 110 for the desk and sent 20 to hold it": `[${OPENS}* ${WHO}* ${AGREES} ${TO}* $ ${IN_ALL}?] … ,|-|.|;|and|so|but … ${PUTS} <art>? $ … deposit|down|to_hold|to_save|to_keep|to_reserve|toward|towards`,
+    "agreed: agreed on 110 for the desk with tom, 20 down": `[${OPENS}* ${WHO}* ${AGREES} ${TO}* $ ${IN_ALL}?] … ,|-|.|;|and <art>? $ deposit|down`,
     "agreed: held the bench for tina, final price 85": `${H} … [${OPENS}* ${SAID} price of|is|was|:? $ )?]`,
     "agreed: desk held for ben, 150 agreed": `${H} … [,|-|(|at|for* $ agreed|agreed_on|agreed_price|as_agreed|was_agreed )?]`,
     "agreed: hold the trunk for sam, we said 95, 15 down": `${H} … [,|-|(|.|;|!|/|so|and* ${WHO} said $ ${IN_ALL}?] … $ deposit|down`,
@@ -150,10 +157,11 @@ export const HELD: readonly Row<NumberEffect>[] = [
     // Money that was left, behind the price agreed on.
     "passing: settled at 140 for the desk, he left 40": `${AGREES} … $ … [,|-|and|.*] <any>? left|put|gave_me|dropped|paid $ deposit|down? !for|toward|towards`,
     "down: settled at 140 for the desk, he left 40": `${AGREES} … $ … ,|-|and|.* <any>? [left|put|gave_me|dropped|paid] $ ;`,
+    "down: settled at 140 for the desk, he left 40 down": `${AGREES} … $ … ,|-|and|.* <any>? [left|put|gave|gave_me|dropped|paid] $ down|deposit ;`,
     "down: ben left 40 on the desk, another 110 to come": `<new>|<person>|he|she|they [left|put|gave_me] $ on|for|toward|towards <art>? <piece> … ${REST}|another? $ ${STILL_DUE}`,
     "down: jo put 20 on the lamp and will pay the remaining 45 saturday": `<new>|<person>|he|she|they [left|put|gave_me] $ on|for|toward|towards <art>? <piece> … ${REST}|${OWES} $`,
     "agreed: nell wants the hutch at 220, put 40 down":
-      "wants|want|wanted|taking|takes|take|buying|getting|gets|get <art>? <piece>|it|them [at|for $ ,|and|-|.|so|he|she|they|has|already|just*] put|left|gave|gave_me|paid|sent|sent_me|put_down|dropped|wired $",
+      "wants|want|wanted|taking|is_taking|will_take|takes|take|buying|is_buying|getting|is_getting|gets|get <art>? <piece>|it|them [at|for $ ,|and|-|.|so|he|she|they|has|already|just*] put|left|left_me|gave|gave_me|paid|sent|sent_me|put_down|dropped|wired a? $",
     "down: nell is taking the hutch at 220, left 40":
       "wants|want|wanted|taking|takes|take|buying|getting|gets|get|gonna|will <art>? <piece>|it|them … ,|and|-|.* <someone>? [left|put|gave|gave_me|sent|sent_me|dropped_off|put_down] $ !for|deposit|down|on",
     "owed: ben gave 40 on the desk, other 110 friday": `gave|paid|sent|brought $ on|for|toward|towards <art>? <piece> [,|-|and|with|he|she|they|will|ll|still* ${OWES}? <art>|me|us|his|her* ${REST}|another? $ <method>? on|by|this|next? ${LATER}]`,

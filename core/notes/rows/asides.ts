@@ -5,6 +5,11 @@ import { tableOf } from "./table.ts";
 /** What people add for no reason: it says nothing of the fact. */
 export type AsideEffect = "aside";
 
+const LOOKS =
+  "look|look_at|see|check|check_out|view|inspect|go_see|go_look|take_a_look|have_a_look|scout|scope_out|eyeball|meet_about";
+/** That what was only seen was not bought. */
+const LEFT_IT =
+  "didnt|did_not|passed|pass|walked|walked_away|left_it|left|not_for_me|not_for_us|not_worth|wasnt_worth|wasnt_for|came_home_empty_handed|came_home_with_nothing|came_back_with_nothing|came_back_empty_handed|went_home_empty_handed|no_dice|no_go|no_luck|no_deal";
 const BECAUSE = ",|-|and|but|since|because|bc|cuz|cause|as*";
 const ROWS = rowsOf<AsideEffect>({
   "aside: on ruths advice i lowered the desk by 20":
@@ -56,6 +61,17 @@ const ROWS = rowsOf<AsideEffect>({
     "[,|and|but|. honestly|really|truly|i_think* it|this|that|she|he|they might|may|could just|well? be|look the|my|one_of|our|a <any> >] ;",
   "aside: put 75 from the chest on my loan":
     "$ [from|of|off|out_of <art>? <piece> sale|money|profit|cash|flip?] went|all|straight|right* to|toward|towards|on|onto|into|at|against <art>? <any>? loan|<loan>|debt",
+  "aside: sent 120 to the loan out of the dresser money": `loan [from|of|off|out_of|with|using <art>|my|our? <piece> sale|money|profit|profits|cash|flip|proceeds] ;`,
+  "aside: out of the dresser money i sent 120 to the loan":
+    "^ so|and|ok|then* [from|out_of|with|using <art>|my|our? <piece> sale|money|profit|profits|cash|flip|proceeds ,?] … $ … loan",
+  "aside: paid 120 to the loan with what i got for the dresser":
+    "loan [with|from|out_of|using what i|we got|made|earned|cleared|took_in for|from|on|off <art>? <piece> sale?] ;",
+  // Any piece that was driven to and only seen is none of ours.
+  "aside: drove 34 miles to look at a dresser": `<miles> … [to|and ${LOOKS} at|on|over? a|an|another|some|this <trait>|<opinion>|<new>|<plain>* <piece>]`,
+  "aside: went to look at a dresser, 34 miles": `^ !!$ … [to|and ${LOOKS} at|on|over? a|an|another|some|this <trait>|<opinion>|<new>|<plain>* <piece>] … ,|-|.? … <miles>`,
+  "aside: 34 miles to look at a dresser, didn't buy it": `!!$ <miles> … [,|.|-|;|but|and|so|then|only_to* i|we|just|ended_up* ${LEFT_IT} up|on|buy|it|that|them|one|for|with|without|there* then|though|tho|in_the_end|after_all|this_time?] ;`,
+  "aside: 34 miles to look at a dresser, too rough":
+    "!!$ <miles> … look|see|check|view|check_out|look_at|inspect … [,|.|-|;|but|and* it|they* was|is|were|turned_out? way|just|all|a_bit|kinda* too <opinion>|<trait>|<plain>|<hurt>|rough|beat_up|far_gone|much|pricey|dear|high|big|small for_me|for_us?] ;",
   "aside: refunded 25 on the desk as the leg wobbles": "!well <any> [as !well >] ;",
   "aside: listed the desk 120 with much nicer photos":
     "[with <art>? much|many|way|some|a_few|lots_of? better|nicer|new|good|great|fresh|more photos|photo|pics|pictures|light|lighting]",

@@ -1,6 +1,7 @@
 import { WORN_OUT } from "../words/supplies.ts";
 import { type ChatterEffect, DOINGS } from "./doings.ts";
 import { FEELINGS } from "./feelings.ts";
+import { INTEREST, SCARCE, SLOW } from "./laments.ts";
 import { LIVING } from "./living.ts";
 import { OPINIONS } from "./opinions.ts";
 import { rowsOf } from "./row.ts";
@@ -70,7 +71,9 @@ const ROWS = rowsOf<ChatterEffect>({
   "chat: sander 59, old one died": `^ [because|cause|cuz|since|as|the|my|our* old_one|old_ones|old_pair|old_set|old_can|old_blade|old_brush|old_stuff|mine|<oldone> finally|just? ${WORN_OUT}|dead|dull|shot on_me?] ;`,
   "chat: sandpaper 8, the old stuff was done":
     "^ [because|cause|cuz|since|as|the|my|our* old_stuff|old_can|old_jar|old_bottle|old_roll|old_sheet was|is done|gone|finished|empty|used_up] ;",
-  "chat: next one, sold the crib 40": "^ [next one|up|item|thing? is|was?] ,|:|-|. <any>",
+  "chat: next one, sold the crib 40":
+    "^ ok|okay|so|alright|and|now* [next|new one|up|item|thing|person|buyer|customer|taker|guy|lady? is|was?] ,|:|-|. <any>",
+  "chat: no bites in two weeks so the crib is now 40": `^ so|ok|well|still* [theres|had|have|got? ${SCARCE} ${INTEREST} ${SLOW} ${SLOW}] ,|.|;|-|so|and|then`,
   "chat: dictating while i drive, bought two chairs 20":
     "^ [im? dictating|typing|texting|writing|talking this? while|as i|im? drive|driving|walk|walking|cook|cooking|eat|eating|wait|waiting|load|loading]",
   "chat: the seller was so nice, bought the wingback for 25":

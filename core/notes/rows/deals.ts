@@ -17,11 +17,14 @@ const OWING = rowsOf<"none" | "unpaid">({
     "^ [i|we|ive finally|just|still|never? paid|pay|gave|sent|sent_in|brought] … " + REST + "|" + OWED,
   "none: teo took the desk home, 150, still owes me all of it":
     "^ <new>|<person> [took|grabbed|got <art>? <piece>] home|today|now* ,|for|at|-* $ ,|and|but|.|-* he|she|they|still* owes|owe",
+  // Whoever brought the piece took in its price.
+  "none: son delivered the bookcase and collected 65 cash":
+    "^ … [delivered|dropped_off|dropped|brought|took|hauled|handed|ran <art>? <piece>] … collected|got $",
   // It never comes.
   "unpaid: he never paid the 50 on the hutch":
-    "^ !i|we|ive … [never|wont|cant|didnt|will_not|refuses_to|refused_to|not_going_to|not_gonna ever|even|be|actually? paid|pay|paying|settled|settle|pays] !!today|tonight|till|until|yet|tomorrow",
+    "^ !i|we|ive … [never|wont|cant|didnt|isnt|aint|will_not|refuses_to|refused_to|not_going_to|not_gonna gonna|going_to|ever|even|be|actually* paid|pay|paying|settled|settle|pays] !!today|tonight|till|until|yet|tomorrow",
   "unpaid: never got the other 50 for the desk":
-    "[never|didnt ever? got|get|saw|see|seen|received|collected] <art>? " +
+    "[never|didnt|not gonna|going_to|ever? got|get|saw|see|seen|seeing|received|collected] <art>? " +
     REST +
     "|$|paid|money|payment|what|my",
   "unpaid: the 40 owed on the bench is never coming":
@@ -36,6 +39,8 @@ const OWING = rowsOf<"none" | "unpaid">({
     "[bounced|bad|nsf|returned on? <art>? check|checks|chk|payment] !fee|fees|charge|charges",
   "unpaid: writing off the 30 she owes on the lamp":
     "[writing|wrote|write|written off|down] … " + OWED + "|" + REST + "|left|never",
+  "unpaid: writing off the 50 for the hutch":
+    "[writing|wrote|write off <art>|that|his|her|their $] for|on|from",
   "unpaid: wrote the 30 on the lamp off": "[writing|wrote|write <art>? $] … off",
   "unpaid: buyer of the hutch stiffed me on the last 60":
     "[stiffed|stiffing|skipped_out|ran_out|skipping_out|welched me|us? on|with] … " + REST + "|$|" + OWED,

@@ -67,6 +67,8 @@ export const HANDS = rowsOf<OwnerEffect>({
     "<~sell>|went … $ [,|-|and|.|with* payment|the_payment|payment_was|payment_came|paid by|via|in|with|through|as <art>?] <method> ;",
   "held: promised the bench to my neighbor":
     "^ i|we|have|ive|weve|already|just* [promised] <art>? <piece> to !$",
+  "held: tom asked me to hold the desk till monday, so i am":
+    "[wants|wanted|asked|asks|needs|needed me|us to hold|save|keep|reserve] <art>? <piece>|it … ,|.|-|and|so|but so|and|i|we|im* am|did|will|will_do|said_ok|said_yes|said_sure|said_fine|agreed|told_him_ok|told_her_ok|told_him_yes|told_her_yes ;",
   "word: told my husband to hold the hutch for nell":
     "^ [told|asked|let|reminded|texted|had|got|called <art>? <kin> know|that*] to? hold|holding|reserve|save|<~hold> !$",
   "word: fabric for the chairs was 31.40, wifes card":
@@ -79,7 +81,7 @@ export const HANDS = rowsOf<OwnerEffect>({
   "word: desk done, my husband took the pics and put it up for 190":
     "<finish>|done|finished|<time> … [,|and|-|.* <art>? <kin>|<person>|i|we took|shot|did|snapped|wrote|made|edited|posed|staged|wrote_up|got the|some|a|my|its|few? pics|pictures|photos|pic|photo|ad|writeup|description|measurements for_it|of_it|of_them?]",
   "word: drove 36 miles for a dresser that was already gone":
-    "<miles> … [for|to|to_see|to_get|to_look_at|to_check_out|to_pick_up|after <art>? <piece> that|which|but|only|and|,* it|they? was|were|had|had_been|turned_out|wasnt|got|is already|been|just|long|to|be|even|not|worth* <~sell>|gone|junk|trash|taken|rotten|broken|garbage|there|real|fake|pending|claimed|rot|good|bad|it when|by|i|we|got|there|the|time*] ;",
+    "<miles> … [for|to|to_see|to_get|to_look_at|to_check_out|to_pick_up|to_view|after <art>? <piece> that|which|but|only|and|,* it|they? was|were|had|had_been|turned_out|wasnt|got|is? already|been|just|long|to|be|even|not|worth* <~sell>|gone|junk|trash|taken|rotten|broken|garbage|there|real|fake|pending|claimed|rot|good|bad|it when|by|i|we|got|there|the|time*] ;",
   "word: sold the desk for 140 to imani, who paid by transfer":
     "to|from|by|for … [,? who|which|whom just|then|also|kindly|happily|promptly|all? paid|paid_me|paid_us|payed|settled|settled_up|handed_over|sent|sent_me for_it|it|me|us|the_money|the_rest|in_full|all? by|in|with|via|using|through? <art>?] <method> ;",
   "word: sold the desk to imani, who paid me 140 by transfer":
@@ -99,6 +101,10 @@ export const HANDS = rowsOf<OwnerEffect>({
   "help: had to tip the kid 5 to load it": "[tip|tipping the|a|my|our|that <person>|<kin>|helpers?] $",
   "word: marge tipped me 5": "^ [<new>] tipped me|us",
   "word: tipped me 10 for loading": `tipped me|us $ [${TIPPED_FOR}`,
+  "word: desk people tipped me 10":
+    "^ so|and|oh|ok|also|plus* [<art>? <piece> people|lady|guy|couple|family|buyer|folks|man|woman|dude|girl|kid|kids] tipped me|us",
+  "word: she gave me a 10 tip for carrying the desk up":
+    "me|us|gave_me|gave_us|slipped_me|handed_me|left_me a|an? $ tip [for|to|cause|bc|because <any> <any>? <any>? <any>? <any>? <any>?] ;",
   "word: she tipped 10 for loading": `got|was|were|been|getting|<new>|<person>|he|she|they tipped $ [${TIPPED_FOR}`,
   "word: dresser got another 45 minutes today": "^ <art>? <trait>* <piece> [got] another|<time>",
   "word: got 2 hours in on the bookcase": "^ but|so|and|then* i|we? [got] <time> on|in",

@@ -26,8 +26,12 @@ export const NEEDS = rowsOf<TurnEffect>({
     "[<theirs>|his|her|their|hers|theirs|bobs <plain>|<new>|<trait>? loan|loans]",
   "denial: class was cancelled, no 90":
     "[<stream> was|got|is|were|has_been cancelled|canceled|called_off|postponed|rained_out ,|so|and? no? $?]",
+  "word: sofa came back, wouldn't fit through their door. gave them the 230 back":
+    "<retire>|<refund>|back … [,|-|.|bc|because|since|cause|as? it|they|that|he|she? didnt|wouldnt|doesnt|did_not|would_not|couldnt|wont fit|go|get|match|work through|thru|in|into|up|down|around|past|with|under|on|for his|her|their|the|a? <any> <any>?] ,|.|;|-|and|so",
   "word: daybed came back bc it wouldnt fit upstairs, gave em 140 back":
     "<retire>|<refund>|back … [,|-|bc|because|since|cause|as? it|they|that|he|she? didnt|wouldnt|doesnt|did_not|would_not|couldnt fit|match|work|go_with|like|want|need it|them|anything|her|his|the|up|down? <word>?]",
+  "word: had to take the desk back, he said the color was off, refunded him 110":
+    "back … ,|-|.|;|bc|because|since|cause [<art>? he|she|they|wife|husband|<person> said|says|thought|claimed|complained|swears|hated|didnt|forgot_to|hadnt|never it|the|that|like|love|measure|measured|check|checked? <word>? <word>? <word>? <word>?] ,|.|;|-|and|so",
   "word: sold both end tables to a stager, 95, she wants more stuff like that":
     "<sell> … [,|and|but|.? he|she|they wants|want|wanted|asked_for|would_like|is_looking_for more|others|another|other stuff|things|pieces|of|like|that|those|these|this|them|it*]",
   "word: boosted the armoire listing for 7 and somebody messaged already":

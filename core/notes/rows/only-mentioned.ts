@@ -98,7 +98,8 @@ export const NOT_ENDED = rowsOf<TurnEffect>({
   "other: gave away the secret of the desk finish":
     "[gave_away|giving_away <art>? secret|secrets|trick|tricks|price|prices|ending|plan|coupon|coupons]",
   "doubt: took the desk to the dump by mistake, brought it home":
-    "<~retire>|left|put|set|took !$ … [by_mistake|by_accident|accidentally|overnight|while|to_load|to_take|for_pickup]",
+    "<~retire>|left|put|set|took !$ … [by_mistake|by_accident|accidentally|overnight|to_load|to_take|for_pickup]",
+  "doubt: put the desk out a while": "<~retire>|left|put|set|took !$ … [while] !i|we|im|were|he|she|they|my",
   "other: scrapped the desk idea": `[<retire>|burned|tossed <art>|old? <piece> ${ONLY_SAID}]`,
   "other: tossed the idea of painting the dresser": `[<retire>|tossed|threw_out|threw <art>? old|first|whole? ${ONLY_SAID} of|for|on|about|to <labor>|<plain>? <art>? <piece>]`,
   "other: tossed around ideas for the desk":

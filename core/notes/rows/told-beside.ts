@@ -14,6 +14,9 @@ const WHO =
   "someone|somebody|they|he|she|people|this|some|<art>|<person>|<kin>|<new>|<place>|school|church|office|hotel|work|landlord|folks|tenants|students|couple";
 const ALONG = "so|and|,|then|but|-|.*";
 
+/** One of us brings a piece to somebody. */
+const BROUGHT = "<ours>|<kin>|i|we delivered|dropped|dropped_off|took|brought|hauled|ran|handed|handed_over";
+
 /** What is told beside a note and is none of it: errands of a drive, who was rid of what we took, whom it was told, which piece still waits. */
 export const TOLD_BESIDE = rowsOf<TurnEffect>({
   "word: foam 16, should be enough for the ottoman":
@@ -49,6 +52,12 @@ export const TOLD_BESIDE = rowsOf<TurnEffect>({
     "^ so|just|only* $ [for] a|an|another|this|some <piece> !!<sell>|<list>|<hold>",
   "drove: sold the desk 140 then delivered it 9 miles":
     "[delivered|brought|hauled|ran|carried|took|dropped|transported|moved] it|them|em|<piece> over|to|out|up|down|across|off|home|round|around|by|<art>|his|her|their|my|<person>|<new>|<kin>|place|house|apartment|shop|store|town* <miles>",
+  // Who brought it came home with its price.
+  "sold: dad dropped the desk off at their place, got 110 cash":
+    "<ours>|<kin>|i|we [dropped|dropped_off|delivered] <art>? <piece> … ,|and … got|collected <art>? $ <method> !!dump|scrap|landfill",
+  "sold: my son delivered the bookcase and collected 65 cash": `${BROUGHT} <art>? <piece> … [and|,|then|-|.* collected|got|took_in|came_home_with|came_back_with|brought_back|brought_home|was_paid|got_paid] <art>? $ <method>|for_it|;|,|.|this|today|yesterday|while !!dump|scrap|landfill`,
+  "sold: mom handed the desk over to a young couple, 110 cash":
+    "[handed] <art>? <piece> over to <art>|some? <person>|<new> … ,|for|-? $ <method>?",
   "sold: ray has the cabinet now, 130": "^ [<new>|<person> has|have] <art>? <piece> now|already|as_of_today",
   "word: vanity came back she hated it, gave her 175 back":
     "<refund>|<fallthrough> … [he|she|they|buyer|lady|guy|<person>|<new> just|really|absolutely|kinda|sorta* hated|disliked|didnt_like|did_not_like|wasnt_happy_with|wasnt_crazy_about|regretted|couldnt_stand it|them|that|the_color|the_colour|the_size|the_smell|the_finish|the_style|the_look|the_height|how_it_looked|how_it_fit]",

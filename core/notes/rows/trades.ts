@@ -34,7 +34,7 @@ export const TRADES = rowsOf<"none" | "trade" | "trade back">({
   "trade: did a trade: lamp for mirror":
     "[did|made|doing <art>? even|straight|fair? trade|swap :|,|-] <art>? <piece>",
   "trade: swap: desk for hutch":
-    "^ [even|straight|fair|a? traded_up|traded|swapped|swap_deal|swap|trade|deal up? with|w? <new>|<person>? today? ,|:|-|!*] … <piece> … for|4|into|to_get|and_got|got|toward|towards … <piece>",
+    "^ [even|straight|fair|a? traded_up|traded|swapped|swap_deal|swap|trade|deal up? with|w? <art>|some? <new>|<person>? today? ,|:|-|!*] … <piece> … for|4|into|to_get|and_got|got|toward|towards … <piece>",
   "trade: bartered the trunk for a side table":
     "[" +
     TRADED +

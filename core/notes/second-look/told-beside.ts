@@ -2,12 +2,13 @@ import type { Tok } from "../clause.ts";
 import type { Mention, Reading } from "../reading.ts";
 import { unfinished } from "../rows/unfinished.ts";
 import { unitsOf } from "../rows/units.ts";
-import { couldOf, isRefused } from "../unclear.ts";
+import { couldOf, isFor, isRefused } from "../unclear.ts";
 import { DENIES, WORKS } from "../words/lived.ts";
 import { PIECE_PARTS } from "../words/parts.ts";
 import { leadsOf, ofPiece } from "./leading.ts";
 import { isBesideDeal, isBesideDealOf } from "./of-deals.ts";
 import { besideIn, isBesideDeed, OURS, tellsWhy, turnsDeed } from "./of-ours.ts";
+import { withoutVisits } from "./of-visits.ts";
 import { isDeed, isEnd, isTold, type Stretch, stretchesOf } from "./told.ts";
 
 /*
@@ -28,6 +29,27 @@ export function withoutTold(readings: Reading[], lexed: () => Tok[], read: Read)
 }
 
 type Read = (tokens: Tok[]) => Reading[];
+
+/** The hold that a line tells beside when somebody comes for it, where it is not read so as it stands; null where that is not all it tells. */
+export function heldForVisit(readings: readonly Reading[], lexed: () => Tok[], read: Read): Reading[] | null {
+  if (!readings.some(isOfVisit)) return null;
+  const tokens = lexed();
+  const kept = tokens.length > TOKENS_MAX ? null : withoutVisits(tokens);
+  const made = kept && kept.length > 0 ? read(kept.map((token) => ({ ...token }))).map(putDown) : [];
+  return made.length > 0 && made.every((one) => one.kind === "hold" && (isWhole(one) || one.follows === true))
+    ? made
+    : null;
+}
+
+/** "left 20 on the trunk" of who comes back for it: that was no price. */
+const putDown = (reading: Reading): Reading =>
+  (isFor(reading, "deposit") && couldOf(reading).find(({ kind }) => kind === "hold")) || reading;
+
+/** Not understood, or held on the day on which somebody comes. */
+const isOfVisit = (reading: Reading): boolean =>
+  reading.kind === "unclear"
+    ? !reading.byBooks || isFor(reading, "deposit")
+    : reading.kind === "hold" && reading.date !== undefined;
 
 /** What tokens say without what is told beside it; null where that is nothing whole. */
 function besideTold(tokens: Tok[], read: Read): Reading[] | null {

@@ -13,6 +13,7 @@ import {
   SAID_OF_THEM,
   SUBJECTS,
   WHENCE,
+  WHENCE_PAID,
   WHERE,
   WHICH_STREAM,
   WHOM,
@@ -220,6 +221,9 @@ export function isLoanName(token: Tok): boolean {
   if (token.kind !== "word" || token.claimed || token.roles.heads || token.roles.hedge || token.roles.method)
     return false;
   if (NO_LOAN_NAMES.has(token.text)) return false;
+  // "200 to the loan out of the desk money"
+  const blank = token.text.indexOf(" ");
+  if (blank > 0 && WHENCE_PAID.has(token.text.slice(0, blank))) return false;
   if (LOAN_NAMES.has(token.text)) return true;
   return !token.roles.filler && !token.roles.opinion;
 }

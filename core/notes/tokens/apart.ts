@@ -13,5 +13,13 @@ export function apart(tokens: readonly Tok[]): readonly Tok[] {
 
 function isSeveral({ kind, text, roles }: Tok): boolean {
   if (kind !== "word" || !text.includes(" ")) return false;
-  return !(roles.supply || roles.labor || roles.stream || roles.place || roles.noun || roles.method);
+  return !(
+    roles.supply ||
+    roles.labor ||
+    roles.stream ||
+    roles.place ||
+    roles.noun ||
+    roles.method ||
+    roles.person
+  );
 }

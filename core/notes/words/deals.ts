@@ -27,7 +27,7 @@ export const UNPAID_WORDS = wordSet(
   `${WHOSE} ${TAKING_IN} ${REST} i we never wont cant didnt not coming come came going gonna to ever no good bounced nsf check checks chk cheque payment ` +
     "transfer card reversed declined unpaid for good forever of on the writing wrote write written off stiffed stiffing me us skipped skipping skip out gave give giving up forget " +
     "forgetting forgiving forgave dropping dropped eating ate let letting slide a loss buyer guy lady see saw seen paying money and so be is isnt ran took bad turned " +
-    "ghosted ghosting welched disappeared with returned insufficient funds thing walking walked from as total account clear go through cleared gone got was",
+    "ghosted ghosting welched disappeared vanished see seeing moved off hes shes theyre that last with returned insufficient funds thing walking walked from as total account clear go through cleared gone got was",
 );
 
 /** How a buyer's money came, and that it did not after all. */
@@ -53,7 +53,7 @@ export const COMMISSION_WORDS = wordSet(
 export const TRADE_WORDS = wordSet(
   `${WHOSE} i we me us traded trade trading trades swapped swap swapping swaps swaped bartered barter exchanged exchange up in for even straight fair a an the my our did got get gets getting ` +
     "gave give given giving did made doing deal paid pay received took taking accepted scored plus and with on top extra cash difference boot to of him them threw threw_in kicked added throwing bucks back " +
-    "call calling worth valued value at about as from into toward towards more also another + & my out across no none nothing either way up_front " +
+    "each apiece call calling worth valued value at about as from into toward towards more also another + & my out across no none nothing either way up_front " +
     "counting count counted figure figured figuring say saying says said price priced values im i'm ill like around roughly payment exchange let go went took owe both good w today this one = lb put was were",
 );
 

@@ -23,7 +23,7 @@ export const FILLER: readonly string[] = phrases(`
   no_lie not_going_to_lie good_news great_news bad_news some_news big_news hot_tip pro_tip wish_me_luck
   cant_believe_it i_cant_believe_it couldnt_believe_it hard_to_believe believe_it_or_not its_me_again
   me_again its_me all_by_herself all_by_himself all_by_myself all_by_themselves dining_room living_room
-  guest_room spare_room family_room play_room laundry_room haha whoops oopsie shoot darn rn atm guess_what
+  guest_room spare_room family_room play_room laundry_room haha whoops oopsie welp shoot darn rn atm guess_what
   had_to ps psa pps its_official drumroll_please managed i_swear needed for_nothing on_hold_with
   what_a_day what_a_week what_a_night what_a_mess what_a_deal what_a_steal what_a_find what_a_score
   long_day busy_day hm same_day the_same_day same_week hmm hmmm hold_on_a_sec hold_on_a_second

@@ -108,6 +108,9 @@ export const NO_LOAN_NAMES = wordSet(
   "new the my our this_month this_week this_year each_month the_month again already a an to on toward towards for of at balance payment payments rate extra is now this that all old from into in and principal interest owe owed still left pay paid made make sent send put add added opened open statement says uses use using has with remaining current got took out another split over across big only one called named took_out gets company people folks servicer office lender place",
 );
 
+/** How it begins to be told out of what a loan was paid. */
+export const WHENCE_PAID = wordSet("out from of off with using");
+
 /** Words that elsewhere say nothing and name a loan: "new loan shop 6000". */
 export const LOAN_NAMES = wordSet("shop house home garage work business family");
 

@@ -32,6 +32,10 @@ export const HOUSEHOLD: ReadonlySet<string> = new Set(
     .map((word) => word.replaceAll("_", " ")),
 );
 
+/** Kin by their age, who are anybody's behind "a" or "some". */
+export const ALSO_YOUNG = wordSet("kid kids");
+export const ANYBODYS = wordSet("a an some another this these the");
+
 /** Who is not named, and may be of the household. */
 export const ONE_OF_US = wordSet("he she hes shes");
 

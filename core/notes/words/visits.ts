@@ -1,0 +1,28 @@
+/* What is told of when somebody comes for a piece that is kept for them. */
+
+import { wordSet } from "./words.ts";
+
+/** What they do then. */
+export const VISITS = wordSet(
+  "come comes coming back return returns returning pick picks picking pickup pick_up picks_up picking_up get gets getting grab grabs grabbing fetch fetches fetching collect collects collecting swing swings swinging stop stops stopping make",
+);
+
+/** What they bring then. */
+export const BRINGS_REST = wordSet("rest balance remainder");
+
+/** With what they come. */
+export const RIDES = wordSet(
+  "truck trucks van vans car cars trailer suv minivan pickup wagon flatbed dolly straps blankets ride u_haul boat",
+);
+export const COMES_ALONG = wordSet(
+  "help helper helpers muscle friend friends buddies buddy movers mover brothers sons",
+);
+
+/** What stands around it. */
+export const BESIDE_VISIT = wordSet(
+  "up by over it them out here off can could will would ll gonna going to is are be being he she they hes shes theyre hell shell theyll w with in on at for and then when once as soon after before only not_before first later tomorrow tonight soon next week weekend morning afternoon evening noon day the a his her their borrowed bigger pay pays paying bring brings bringing due left",
+);
+
+/** They cannot, before a day that they can. */
+export const CANNOT = wordSet("cant cannot can_not couldnt wont isnt arent not");
+export const TILL = wordSet("until till til before");
