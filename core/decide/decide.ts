@@ -4,6 +4,7 @@ import { addDays, type Day, showDay } from "../calendar.ts";
 import type { Reading, ReadingOf } from "../notes/reading.ts";
 import { whyOf } from "../notes/unclear.ts";
 import { bears } from "../notes/verbs.ts";
+import { BESIDE_DEPOSIT } from "../notes/words/settling.ts";
 import { verbs } from "../verbs/list.ts";
 import type { Verb } from "../verbs/verb.ts";
 import {
@@ -290,8 +291,10 @@ function meantBy(matter: Matter, desk: Looking): Matter {
 /** A payment, or an amount for what is on hold or for nothing named, that is just the rest of a held piece's price. */
 function fetchedAlone(reading: Reading, desk: Looking): Fetched | null {
   if (reading.kind === "collect") return fetchedOf(reading, desk);
-  if (reading.kind !== "buy") return null;
-  if (!reading.missing?.includes("pieces")) return restOfHeld(reading, desk);
+  // "desk gone, another 100 from him"
+  const isBeside = reading.kind === "sell" && !reading.whole && BESIDE_DEPOSIT.test(reading.text);
+  if (reading.kind !== "buy" && !isBeside) return null;
+  if (reading.kind === "buy" && !reading.missing?.includes("pieces")) return restOfHeld(reading, desk);
   const fetched = fetchedOf(reading, desk);
   return fetched?.confirmed.includes("whole price") ? fetched : null;
 }

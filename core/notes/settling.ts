@@ -10,7 +10,8 @@ import { settlings } from "./rows/settling.ts";
 import { centsIn } from "./slots/money.ts";
 import { isWholeNote } from "./unclear.ts";
 import { INTERJECTIONS } from "./words/links.ts";
-import { HOUSEHOLD } from "./words/people.ts";
+import { ALSO_NAMED, BEFORE_NAMES, LIKE_SOMEBODY, PLACING, SOMEBODY_NAMED } from "./words/names.ts";
+import { ANYBODYS, HOUSEHOLD } from "./words/people.ts";
 import {
   BEFORE_SUM,
   BESIDE_HOME,
@@ -91,8 +92,24 @@ export function besideName(text: string, names: readonly string[]): { who?: stri
     .replace(/\s+/g, " ")} `;
   for (const who of names)
     for (const called of [who, `${who}s`, ...calledElse(who, names)])
-      if (said.includes(` ${called} `)) return { who, rest: said.replace(` ${called} `, " ") };
+      if (said.includes(` ${called} `)) return { who, rest: said.replace(moreOf(said, called), " ") };
   return { rest: said };
+}
+
+/** Somebody with what they are like and where they are: "the lady down the street" where "lady" is known. */
+function moreOf(said: string, called: string): string {
+  if (!SOMEBODY_NAMED.has(called) && !ALSO_NAMED.has(called)) return ` ${called} `;
+  const words = said.trim().split(" ");
+  const at = words.indexOf(called);
+  let from = at;
+  while (from > 0 && LIKE_SOMEBODY.has(words[from - 1]!)) from -= 1;
+  if (from > 0 && ANYBODYS.has(words[from - 1]!)) from -= 1;
+  let to = at + 1;
+  if (PLACING.has(words[to] ?? "")) {
+    const place = BEFORE_NAMES.has(words[to + 1] ?? "") ? to + 2 : to + 1;
+    if (place < words.length) to = place + 1;
+  }
+  return ` ${words.slice(from, to).join(" ")} `;
 }
 
 /**

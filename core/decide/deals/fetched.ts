@@ -6,7 +6,8 @@ import type { Cents } from "../../money.ts";
 import type { Mention, Reading, ReadingOf } from "../../notes/reading.ts";
 import { besideName } from "../../notes/settling.ts";
 import { eitherOf } from "../../notes/unclear.ts";
-import { IS_FETCHED } from "../../notes/words/settling.ts";
+import { BESIDE_DEPOSIT, IS_FETCHED, PIECE_LEFT } from "../../notes/words/settling.ts";
+import { saysAny } from "../../notes/words/words.ts";
 import type { Desk, Looking } from "../decision.ts";
 import { piecesOf } from "../echo.ts";
 import { held, here } from "../pieces/fits.ts";
@@ -46,7 +47,10 @@ export function fetchedOf(read: Reading, desk: Looking): Fetched | null {
   const offered = offeredOther(desk.talk?.offers, pieces, going);
   if (said === undefined && offered !== null) return { reading: unpriced(reading, pieces), confirmed: [] };
   const total = said === undefined ? going! : said + deposit;
-  const isWhole = total === going || total === offered;
+  // Of what nobody has put a price on.
+  const isBeside =
+    going === null && deposit > 0 && BESIDE_DEPOSIT.test(read.text) && saysAny(read.text, PIECE_LEFT);
+  const isWhole = isBeside || total === going || total === offered;
   const whole = isWhole ? total : said!;
   // Another sum is asked about, with both totals.
   if (reading.kind === "collect" && !isWhole) return null;

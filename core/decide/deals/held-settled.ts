@@ -5,7 +5,14 @@ import type { Cents } from "../../money.ts";
 import type { Mention, Reading, ReadingOf } from "../../notes/reading.ts";
 import type { Told } from "../../notes/settling.ts";
 import { anyOf, eitherOf } from "../../notes/unclear.ts";
-import { ASKS_FOR, CAME_AND_PAID, HAS_COME, type Says, STILL_TO_PAY } from "../../notes/words/settling.ts";
+import {
+  ASKS_FOR,
+  CAME_AND_PAID,
+  HAS_COME,
+  PUTS_TOWARD,
+  type Says,
+  STILL_TO_PAY,
+} from "../../notes/words/settling.ts";
 import { saysAny } from "../../notes/words/words.ts";
 import type { Talk } from "../decision.ts";
 import { held } from "../pieces/fits.ts";
@@ -75,6 +82,10 @@ export function paysForHeld(
   // "only had 100, so she owes me 25", "took 100 from amy, she'll bring the 25 next week"
   const [left] = others;
   const isOwing = (says.has("owed") || says.has("later")) && others.length === 1 && amount !== undefined;
+  // "another 30 toward the desk, still owes 70"
+  const isPut = !says.has("fetched") && (says.has("more") || says.has("down") || PUTS_TOWARD.test(paid.text));
+  if (isOwing && isPut && amount + left! + deposit === going)
+    return [{ kind: "hold", deposit: amount, ...at }];
   if (isOwing && amount + left! + deposit === going)
     return [{ kind: "sell", price: going, owed: left!, ...at }];
   const isHere = HAS_COME.test(paid.text);

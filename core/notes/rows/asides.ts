@@ -177,8 +177,10 @@ const ROWS = rowsOf<AsideEffect>({
   "aside: buyer of the desk backed out, kept 20 for the wait":
     "[for my|our|the|all* trouble|time|troubles|bother|hassle|wasted_time|wait|wasting_my_time]",
   "aside: tossed the rack, too far gone": "[too far gone|away]",
+  "aside: my son took a 20 deposit on the desk when i was out":
+    "<ours> … <piece> [when|as|since|because|bc|cause i|we was|were|am <any> <any>?] ;",
   "aside: sanded the desk 2h while listening to a show":
-    "$|<piece>|<time>|<miles>|<place>|<supply>|<day>|<method>|<buyer>|<labor> [while|whilst|where|even_though|although|before|after !all|fee|fees|deposit|deposits|<day> >] ;",
+    "$|deposit|down|<piece>|<time>|<miles>|<place>|<supply>|<day>|<method>|<buyer>|<labor> [while|whilst|where|even_though|although|before|after !all|fee|fees|deposit|deposits|<day> >] ;",
   "aside: gave the card table to the school library":
     "gave|gifted|donated|donating|gifting <art>? <piece> away|off? to <art>? [<new>|<plain>|<place>|<theirs>|<lives>|school|local|public|town|city|county|homeless|animal|fire|police|community|youth|senior* library|shelter|station|department|center|school|church|sale|drive|pantry|ministry|mission|camp|home|hospital|club|troop|theater|museum|daycare|preschool|classroom|class] ;",
 });

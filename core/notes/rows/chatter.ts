@@ -73,7 +73,7 @@ const ROWS = rowsOf<ChatterEffect>({
     "^ [because|cause|cuz|since|as|the|my|our* old_stuff|old_can|old_jar|old_bottle|old_roll|old_sheet was|is done|gone|finished|empty|used_up] ;",
   "chat: next one, sold the crib 40":
     "^ ok|okay|so|alright|and|now* [next|new one|up|item|thing|person|buyer|customer|taker|guy|lady? is|was?] ,|:|-|. <any>",
-  "chat: no bites in two weeks so the crib is now 40": `^ so|ok|well|still* [theres|had|have|got? ${SCARCE} ${INTEREST} ${SLOW} ${SLOW}] ,|.|;|-|so|and|then`,
+  "chat: no bites in two weeks so the crib is now 40": `^ so|ok|well|still* [theres|had|have|got? ${SCARCE} ${INTEREST} in|for|since|at|on|so|all|yet|from|this|now|still|after ${SLOW} ${SLOW}] ,|.|;|-|so|and|then`,
   "chat: dictating while i drive, bought two chairs 20":
     "^ [im? dictating|typing|texting|writing|talking this? while|as i|im? drive|driving|walk|walking|cook|cooking|eat|eating|wait|waiting|load|loading]",
   "chat: the seller was so nice, bought the wingback for 25":

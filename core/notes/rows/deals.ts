@@ -40,7 +40,7 @@ const OWING = rowsOf<"none" | "unpaid">({
   "unpaid: writing off the 30 she owes on the lamp":
     "[writing|wrote|write|written off|down] … " + OWED + "|" + REST + "|left|never",
   "unpaid: writing off the 50 for the hutch":
-    "[writing|wrote|write off <art>|that|his|her|their $] for|on|from",
+    "^ i|we|im|were|just|am|are* [writing|wrote|write off <art>|that|his|her|their $] for|on|from",
   "unpaid: wrote the 30 on the lamp off": "[writing|wrote|write <art>? $] … off",
   "unpaid: buyer of the hutch stiffed me on the last 60":
     "[stiffed|stiffing|skipped_out|ran_out|skipping_out|welched me|us? on|with] … " + REST + "|$|" + OWED,
@@ -84,6 +84,8 @@ const RESTS = rowsOf<"collect" | "collect part" | "collect or sell" | "collect o
     "got|received|collected [the|that|his|her|their $] from|off my|our|the? <new>|<person>|<kin>",
   "collect: denise came by with the other 125":
     CAME + " [with|w <art>? " + REST + " half|payment|money|cash|check|part? ,|:? $]",
+  "collect: he came by with the 50 he owed me":
+    CAME + " [with|w <art>? $ he|she|they still? owed|owes|owe me|us?]",
   "collect: he showed up with the balance":
     CAME + " [with|w <art>? rest|remainder|balance|other_half|last_half|second_half]",
   "collect: rest of the money for the dresser, 60": `^ [<art>? ${REST} of <art>? money|payment|balance|price|cash] on|for|from`,

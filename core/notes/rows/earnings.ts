@@ -31,6 +31,7 @@ const FOR_A_HAND =
 export const EARNINGS = rowsOf<OwnerEffect>({
   // Tips, and what came beside a price.
   "word: they threw in a 5 buck tip on the dresser": `^ oh|and|plus|also* [${THEY} ${GAVE}|left|left_me|gave_me|handed_me|slipped_me me|us|in? an|a|another|extra?] $ tip`,
+  "stream: she gave me a 10 tip for carrying the desk up": `me|us|gave_me|got|received|left_me|slipped_me|handed_me a|an? $ [tip|tips for|to|cause|bc|because i|we? ${BRINGING}|bring|carry|load|lift|help|helped me|us|him|her|them|load|carry|move|lift|unload|it|<art>|<piece>* up|down|in|out|over|upstairs|downstairs|inside|stairs|the*] ;`,
   "stream: got a 5 dollar tip on the desk": "$ [tip|tips on|for|from|off|with <art>? <piece> <person>?] ;",
   "word: dana gave me 20 extra for dropping off the desk": `^ oh|and|plus|also* [${THEY} ${GAVE}|gave_me|slipped_me|handed_me|paid_me me|us|in? an|a|another?] $ extra|more for|to <art>? ${BRINGING}`,
   "delivery: dana gave me 20 extra for dropping off the desk": `^ oh|and|plus|also* ${THEY} ${GAVE}|gave_me|slipped_me|handed_me|paid_me me|us|in? an|a|another? $ [extra|more for|to <art>? ${BRINGING} it|them|her|him|that? off|over|up|out|in|down? upstairs|downstairs|inside|home? <art>? <piece>?] ;`,

@@ -103,8 +103,6 @@ export const HANDS = rowsOf<OwnerEffect>({
   "word: tipped me 10 for loading": `tipped me|us $ [${TIPPED_FOR}`,
   "word: desk people tipped me 10":
     "^ so|and|oh|ok|also|plus* [<art>? <piece> people|lady|guy|couple|family|buyer|folks|man|woman|dude|girl|kid|kids] tipped me|us",
-  "word: she gave me a 10 tip for carrying the desk up":
-    "me|us|gave_me|gave_us|slipped_me|handed_me|left_me a|an? $ tip [for|to|cause|bc|because <any> <any>? <any>? <any>? <any>? <any>?] ;",
   "word: she tipped 10 for loading": `got|was|were|been|getting|<new>|<person>|he|she|they tipped $ [${TIPPED_FOR}`,
   "word: dresser got another 45 minutes today": "^ <art>? <trait>* <piece> [got] another|<time>",
   "word: got 2 hours in on the bookcase": "^ but|so|and|then* i|we? [got] <time> on|in",

@@ -20,10 +20,12 @@ export function withoutVisits(tokens: readonly Tok[]): Tok[] | null {
   const kept: Tok[] = [];
   const days: Tok[] = [];
   for (const [at, token] of tokens.entries()) {
-    if (!visits.some(({ from, to }) => at >= from && at < to)) kept.push(token);
+    if (!visits.some(({ from, said, to }) => at >= (kept.length > 0 ? said : from) && at < to))
+      kept.push(token);
     else if (token.kind === "day") days.push(token);
   }
   while (kept.length > 0 && isEnd(kept[0]!)) kept.shift();
+  while (kept.length > 0 && isEnd(kept.at(-1)!)) kept.pop();
   const [day, ...others] = days;
   const isKept = kept.some(({ kind }) => kind === "day");
   if (!day || others.length > 0 || isKept) return kept;

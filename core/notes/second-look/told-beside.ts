@@ -48,7 +48,7 @@ const putDown = (reading: Reading): Reading =>
 /** Not understood, or held on the day on which somebody comes. */
 const isOfVisit = (reading: Reading): boolean =>
   reading.kind === "unclear"
-    ? !reading.byBooks || isFor(reading, "deposit")
+    ? (!reading.byBooks || isFor(reading, "deposit")) && !isFor(reading, "offer")
     : reading.kind === "hold" && reading.date !== undefined;
 
 /** What tokens say without what is told beside it; null where that is nothing whole. */

@@ -163,7 +163,7 @@ const LATER_ON =
 
 /** Money that is only promised, or a piece that somebody means to take: "she'll take it", "putting 50 down tomorrow". */
 export const PROMISED = new RegExp(
-  `\\b(?:(?:he|she|they)['’]?ll|will|gonna|going to) ${PAY}\\b(?! (?:me |us )?(?:the )?(?:rest|balance|remain|other))|\\b${PAYING}\\b[^,.;]*\\b${LATER_ON}\\b|\\bdeposit (?:is )?(?:coming|to come)\\b`,
+  `\\b(?:(?:he|she|they)['’]?ll|will|gonna|going to|wants? to|wanted to|would like to|offer(?:s|ed) to|hop(?:es|ing) to|asked to) ${PAY}\\b(?! (?:me |us )?(?:the )?(?:rest|balance|remain|other))|\\b${PAYING}\\b[^,.;]*\\b${LATER_ON}\\b|\\bdeposit (?:is )?(?:coming|to come)\\b`,
   "i",
 );
 

@@ -47,6 +47,9 @@ export const SOMEBODY_NAMED = wordSet(
   "guy lady man woman dude girl boy kid fella feller fellow chap bloke gent gentleman gal person someone somebody customer buyer student teen teenager young_man young_lady young_woman old_man",
 );
 
+/** Others who may be told by more words. */
+export const ALSO_NAMED = wordSet("couple neighbor neighbour family mom dad");
+
 /** What somebody is like who does something: "a young fellow gave me 110". */
 export const LIKE_SOMEBODY = wordSet(
   "young younger old older elderly nice sweet kind lovely friendly polite grumpy gruff little tall funny picky strange weird odd rude cute pregnant retired local random newlywed young_married soft_spoken cheerful chatty quiet busy nervous rich local_college college",

@@ -134,6 +134,13 @@ export const PAID_FOR_EACH = wordSet("for on toward towards the her his their ca
 /** Between payments that share a line. */
 export const BETWEEN_PAYMENTS = /\s*(?:[,;&+]|\band\b|\bthen\b|\balso\b)[\s,]*(?:(?:and|then|also) )*/;
 
+/** It is put on a piece that stays here. */
+export const PUTS_TOWARD = /\b(?:towards?|still (?:holding|on hold)|deposit)\b/i;
+
+/** So much came beside what was put down before. */
+export const BESIDE_DEPOSIT =
+  /\b(?:another|the other|the remaining|the last) \$?\d[\d,.]*(?! (?:down|deposit|toward))|\b\d[\d,.]* more\b(?! (?:down|toward))/i;
+
 /** A piece was fetched, told of itself. */
 export const IS_FETCHED =
   /\b(?:was|were|is|been|got|just|being)\b[^,.;\d]*\b(?:collected|fetched|picked up|taken|loaded up)\b/i;
