@@ -1,5 +1,6 @@
 import type { Tok } from "../clause.ts";
 import { placeAfter, textOf } from "../clause.ts";
+import { rolesOf } from "../tokens/roles.ts";
 import { NO_ROLES, wordToken } from "../tokens/token.ts";
 import { isEveryday } from "../words/everyday.ts";
 import { AND, ARTICLES_WIDE, PREPOSITIONS } from "../words/links.ts";
@@ -98,11 +99,13 @@ function withLikeness(tokens: Tok[]): Tok[] {
       who !== undefined && (!HOUSEHOLD.has(who.text) || (ANYBODYS.has(before) && ALSO_YOUNG.has(who.text)));
     if (who?.roles.person !== undefined && isAnybody && (ANYBODYS.has(before) || opensSentence(tokens, at))) {
       const text = textOf(tokens.slice(at, end + 1));
-      tokens.splice(at, end - at + 1, { ...who, text, from: tokens[at]!.from });
+      tokens.splice(at, end - at + 1, wordToken("word", text, tokens[at]!.from, who.to, SOMEBODY));
     } else at = end - 1;
   }
   return tokens;
 }
+
+const SOMEBODY = rolesOf<never>({ person: true });
 
 /** Whether nothing but an article and words that mean nothing stands between a place and the beginning of its sentence. */
 function opensSentence(tokens: readonly Tok[], at: number): boolean {

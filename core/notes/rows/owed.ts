@@ -109,6 +109,8 @@ export const OWED = rowsOf<NumberEffect>({
     "[with|and|but? <art>? other|last|remaining|rest|another|only? $ of_it|of_that|of_which|of_the_total|more? is|are|was? still|is? owed|owing|outstanding|to_come|left_to_pay|to_go|unpaid|hasnt_been_paid|not_paid_yet|not_been_paid|yet_to_come to? me|us?] !with|get|grab|fetch|pick|pick_up|collect|haul|see|look",
   "owed: sold chest 95 marge owes 20 still":
     "<sell> … $ ,? [<new>|<kin> still? owes|owe me|us? $ still|yet|on_it?]",
+  "owed: sold desk 200, he still owes 50, paying me friday":
+    "<~sell>|bought|took|let|flipped|gone … ,|.|-|and|but … [still? owes|owe|owing|still_owes|owed me|us|on_it? still|the|another|about* last|other|rest|remaining|balance? $ yet|still? ,|-|.|and|but|he|she|they|who|will|hell|shell|theyll|ll|gonna|going_to* pays|pay|paying|brings|bringing|bring|sends|sending|send me|us|it|that|the_rest? on|by|next|this|at? <day>|tomorrow|later|soon|payday|next_week|next_month|tonight|this_weekend] ;",
   "owed: sold desk 200 owes me 50 till friday":
     "<~sell>|bought|took|let|flipped … [still? owes|owe|owing|still_owes|owed me|us|on_it? still|the|another|about* last|other|rest|remaining|balance? ,|:|of? $ of? it|that|which|this? till|until|til|by|on|next next? <day>|payday|next_week|next_month]",
   "owed: sold hutch 220 owes the last 60 next week":

@@ -52,9 +52,6 @@ export const TOLD_BESIDE = rowsOf<TurnEffect>({
     "^ so|just|only* $ [for] a|an|another|this|some <piece> !!<sell>|<list>|<hold>",
   "drove: sold the desk 140 then delivered it 9 miles":
     "[delivered|brought|hauled|ran|carried|took|dropped|transported|moved] it|them|em|<piece> over|to|out|up|down|across|off|home|round|around|by|<art>|his|her|their|my|<person>|<new>|<kin>|place|house|apartment|shop|store|town* <miles>",
-  // When what is owed of a sale comes.
-  "word: sold the desk to ana for 110, she still owes 30, paying me friday":
-    "<~sell>|gone … owes|owe|owed|owing me|us? $ [,|-|.|and|but|he|she|they|who|will|hell|shell|theyll|ll|gonna|going_to* pays|pay|paying|brings|bringing|bring|sends|sending|send me|us|it|that|the_rest? on|by|next|this|at? <day>|tomorrow|later|soon|payday|next_week|next_month|tonight|this_weekend] ;",
   // Who brought it came home with its price.
   "word: dad dropped the desk off at their place, got 110 cash":
     "<ours>|<kin>|i|we [dropped|dropped_off|delivered] <art>? <piece> … ,|and … got|collected <art>? $ <method> !!dump|scrap|landfill",

@@ -3,8 +3,9 @@ import type { Mention, Reading } from "../reading.ts";
 import { unfinished } from "../rows/unfinished.ts";
 import { unitsOf } from "../rows/units.ts";
 import { couldOf, isFor, isRefused } from "../unclear.ts";
-import { DENIES, WORKS } from "../words/lived.ts";
+import { DENIES, WANTS, WORKS } from "../words/lived.ts";
 import { PIECE_PARTS } from "../words/parts.ts";
+import { PUTS_OR_HOLDS } from "../words/visits.ts";
 import { leadsOf, ofPiece } from "./leading.ts";
 import { isBesideDeal, isBesideDealOf } from "./of-deals.ts";
 import { besideIn, isBesideDeed, OURS, tellsWhy, turnsDeed } from "./of-ours.ts";
@@ -35,11 +36,17 @@ export function heldForVisit(readings: readonly Reading[], lexed: () => Tok[], r
   if (!readings.some(isOfVisit)) return null;
   const tokens = lexed();
   const kept = tokens.length > TOKENS_MAX ? null : withoutVisits(tokens);
-  const made = kept && kept.length > 0 ? read(kept.map((token) => ({ ...token }))).map(putDown) : [];
+  // "lady wants the chest, 20 down, picking up sat": what she would put down, maybe.
+  const isWished = kept?.some(isWish) && !kept.some(isGiving);
+  const made =
+    kept && kept.length > 0 && !isWished ? read(kept.map((token) => ({ ...token }))).map(putDown) : [];
   return made.length > 0 && made.every((one) => one.kind === "hold" && (isWhole(one) || one.follows === true))
     ? made
     : null;
 }
+
+const isWish = ({ text, roles }: Tok): boolean => roles.hedge !== undefined && WANTS.has(text);
+const isGiving = ({ text }: Tok): boolean => text.split(" ").some((word) => PUTS_OR_HOLDS.has(word));
 
 /** "left 20 on the trunk" of who comes back for it: that was no price. */
 const putDown = (reading: Reading): Reading =>

@@ -26,3 +26,8 @@ export const BESIDE_VISIT = wordSet(
 /** They cannot, before a day that they can. */
 export const CANNOT = wordSet("cant cannot can_not couldnt wont isnt arent not");
 export const TILL = wordSet("until till til before");
+
+/** Somebody has put something down, or we hold it. */
+export const PUTS_OR_HOLDS = wordSet(
+  "put left gave sent paid handed took got dropped made wired hold holding held reserved reserving saving keeping",
+);
