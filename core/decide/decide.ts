@@ -4,7 +4,7 @@ import { addDays, type Day, showDay } from "../calendar.ts";
 import type { Reading, ReadingOf } from "../notes/reading.ts";
 import { whyOf } from "../notes/unclear.ts";
 import { bears } from "../notes/verbs.ts";
-import { BESIDE_DEPOSIT } from "../notes/words/settling.ts";
+import { BESIDE_DEPOSIT, BROUGHT_AND_PAID } from "../notes/words/settling.ts";
 import { verbs } from "../verbs/list.ts";
 import type { Verb } from "../verbs/verb.ts";
 import {
@@ -292,7 +292,10 @@ function meantBy(matter: Matter, desk: Looking): Matter {
 function fetchedAlone(reading: Reading, desk: Looking): Fetched | null {
   if (reading.kind === "collect") return fetchedOf(reading, desk);
   // "desk gone, another 100 from him"
-  const isBeside = reading.kind === "sell" && !reading.whole && BESIDE_DEPOSIT.test(reading.text);
+  const isBeside =
+    reading.kind === "sell" &&
+    !reading.whole &&
+    (BESIDE_DEPOSIT.test(reading.text) || BROUGHT_AND_PAID.test(reading.text));
   if (reading.kind !== "buy" && !isBeside) return null;
   if (reading.kind === "buy" && !reading.missing?.includes("pieces")) return restOfHeld(reading, desk);
   const fetched = fetchedOf(reading, desk);

@@ -98,18 +98,21 @@ export function besideName(text: string, names: readonly string[]): { who?: stri
 
 /** Somebody with what they are like and where they are: "the lady down the street" where "lady" is known. */
 function moreOf(said: string, called: string): string {
-  if (!SOMEBODY_NAMED.has(called) && !ALSO_NAMED.has(called)) return ` ${called} `;
-  const words = said.trim().split(" ");
-  const at = words.indexOf(called);
-  let from = at;
-  while (from > 0 && LIKE_SOMEBODY.has(words[from - 1]!)) from -= 1;
-  if (from > 0 && ANYBODYS.has(words[from - 1]!)) from -= 1;
-  let to = at + 1;
-  if (PLACING.has(words[to] ?? "")) {
-    const place = BEFORE_NAMES.has(words[to + 1] ?? "") ? to + 2 : to + 1;
-    if (place < words.length) to = place + 1;
-  }
-  return ` ${words.slice(from, to).join(" ")} `;
+  if (!isAnybody(called)) return ` ${called} `;
+  const [before, behind] = said.split(` ${called} `, 2) as [string, string];
+  const [ahead, place] = [before.split(" "), behind.split(" ")];
+  let from = ahead.length;
+  while (from > 0 && LIKE_SOMEBODY.has(ahead[from - 1]!)) from -= 1;
+  if (from > 0 && ANYBODYS.has(ahead[from - 1]!)) from -= 1;
+  const isPlaced = PLACING.has(place[0]!) && place.length > 1;
+  const to = isPlaced ? (BEFORE_NAMES.has(place[1]!) ? 3 : 2) : 0;
+  return ` ${[...ahead.slice(from), called, ...place.slice(0, to)].join(" ")} `;
+}
+
+/** Called by what they are, and by no name. */
+function isAnybody(called: string): boolean {
+  const head = called.split(" ").at(-1)!;
+  return SOMEBODY_NAMED.has(head) || ALSO_NAMED.has(head);
 }
 
 /**

@@ -1,5 +1,5 @@
 import type { Clause, Tok } from "../clause.ts";
-import { asMeant, claim, says } from "../clause.ts";
+import { asMeant, claim, says, textOf } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import type { ReadingFields } from "../reading.ts";
 import { AND, ARTICLES_WIDE } from "../words/links.ts";
@@ -46,7 +46,7 @@ export function judgeHold(fields: ReadingFields["hold"], clause: Clause): Troubl
     return { kind: "vagueTime" };
   // "mirror for Ana": who is meant is no fact of money, but who put money down may be said first.
   if (fields.buyer !== undefined && /^(?:him|her|them)$/.test(fields.buyer)) delete fields.buyer;
-  if (fields.buyer === undefined) nameBesideAgreed(fields, clause);
+  nameBesideAgreed(fields, clause);
   if (fields.buyer === undefined) nameFirst(fields, clause);
   return null;
 }
@@ -64,7 +64,11 @@ function nameBesideAgreed(fields: ReadingFields["hold"], clause: Clause): void {
   const behind = withWhom > 0 ? tokens.slice(withWhom, end < 0 ? tokens.length : end) : [];
   for (const said of [before, behind]) {
     const who = said.slice(said.findIndex(({ text, roles }) => !ARTICLES_WIDE.has(text) && !roles.filler));
-    if (who.length > WHO_MAX || !who.every(isOfWho) || !isWho(who[0])) continue;
+    // "the woman from church and i agreed": whence she is names nobody.
+    const isNamed = fields.buyer !== undefined && !textOf(who).endsWith(` ${fields.buyer}`);
+    if (isNamed || who.length > WHO_MAX || !who.every((token) => isOfWho(token, fields.buyer !== undefined)))
+      continue;
+    if (!isWho(who[0])) continue;
     claim(...who);
     if (!NOBODY_NAMED.has(who[0]!.text)) fields.buyer = asMeant(clause, who);
     return;
@@ -72,7 +76,8 @@ function nameBesideAgreed(fields: ReadingFields["hold"], clause: Clause): void {
 }
 
 const WHO_MAX = 5;
-const isOfWho = ({ kind, claimed, roles }: Tok): boolean => kind === "word" && !claimed && !roles.hedge;
+const isOfWho = ({ kind, claimed, roles }: Tok, isNamed = false): boolean =>
+  kind === "word" && (isNamed || !claimed) && !roles.hedge;
 const isWho = (token: Tok | undefined): boolean =>
   token !== undefined &&
   (token.unknown === true || token.roles.person === true) &&
@@ -176,7 +181,8 @@ function nameFirst(fields: ReadingFields["hold"], clause: Clause): void {
     .find((token) => token.kind === "word" && token.roles.person && !NOBODY_NAMED.has(token.text));
   if (first && /^(?:put|left|put down)$/.test(clause.head?.text ?? "")) {
     const who = clause.tokens.slice(clause.tokens.indexOf(first), end);
-    fields.buyer = who.length <= WHO_MAX && who.every(isOfWho) ? asMeant(clause, who) : first.text;
+    fields.buyer =
+      who.length <= WHO_MAX && who.every((token) => isOfWho(token)) ? asMeant(clause, who) : first.text;
   }
   if (fields.buyer !== undefined) return;
   const name = clause.tokens.find(

@@ -134,6 +134,10 @@ export const PAID_FOR_EACH = wordSet("for on toward towards the her his their ca
 /** Between payments that share a line. */
 export const BETWEEN_PAYMENTS = /\s*(?:[,;&+]|\band\b|\bthen\b|\balso\b)[\s,]*(?:(?:and|then|also) )*/;
 
+/** Who brought it took in what was left to pay. */
+export const BROUGHT_AND_PAID =
+  /\b(?:delivered|dropped|took|brought|hauled|ran|handed)\b[^.;]*\b(?:collected|took in|came home with|got) \$?\d/i;
+
 /** It is put on a piece that stays here. */
 export const PUTS_TOWARD = /\b(?:towards?|still (?:holding|on hold)|deposit)\b/i;
 

@@ -424,9 +424,7 @@ const NOT: readonly { before?: readonly string[]; ways: readonly string[] }[] = 
       "{who} will pay the other 100 when {he} picks up the desk",
       "{he} didn't come back for the desk today",
       "{who} wants {his} 20 back",
-      "{he} said {he} will bring the other 100 sunday",
       "{who} still owes 100 on the desk",
-      "{he} can't come till thursday",
     ],
   },
   {

@@ -2,6 +2,7 @@ import { afterAll, describe, expect, it } from "vitest";
 import { RIGHT, Stage, tryCase } from "../context.ts";
 import { type Cell, covering } from "./cells.ts";
 import { dated, eachDated, ofIt } from "./days.ts";
+import { deals } from "./deals.ts";
 import { KNOWN } from "./known.ts";
 import { pointing } from "./pointing.ts";
 import { added, corrected, joined, plainly } from "./told.ts";
@@ -19,6 +20,7 @@ const GRIDS: readonly { name: string; cells: () => Cell[]; few: number }[] = [
   { name: "dated", cells: dated, few: 25 },
   { name: "each dated", cells: eachDated, few: 15 },
   { name: "of it", cells: ofIt, few: 10 },
+  { name: "deals", cells: deals, few: 60 },
 ];
 
 /** The failures of cells, each with what was replied. */

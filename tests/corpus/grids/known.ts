@@ -121,4 +121,21 @@ export const KNOWN: readonly { grid: string; cells: RegExp; why: string }[] = [
     why: "two notes of which one takes words of the other",
   },
   { grid: "of it", cells: /it was done/, why: "said so it may be a question" },
+  {
+    grid: "deals",
+    cells:
+      /^paid more \| (\{who\} gave me another 30 toward|\{he\} dropped off 30 more|another 30 from|\{who\} put another 30)/,
+    why: "more put down on what is held, with the rest told behind it",
+  },
+  {
+    grid: "deals",
+    cells:
+      /swapped \{who\} the lamp|deposit stays with me|got a 20 deposit on the desk from \{who\} \| {2}when i was out/,
+    why: "with whom, or what stays here, in words that nobody listed",
+  },
+  {
+    grid: "deals",
+    cells: /can't come till monday so i'm holding the desk until then \| new buyer/,
+    why: "what opens it is no sentence of its own",
+  },
 ];
