@@ -12,7 +12,7 @@ export const BRINGS_REST = wordSet("rest balance remainder");
 
 /** With what they come. */
 export const RIDES = wordSet(
-  "truck trucks van vans car cars trailer suv minivan pickup wagon flatbed dolly straps blankets ride u_haul boat",
+  "truck trucks van vans car cars trailer suv minivan pickup wagon flatbed dolly straps blankets ride boat",
 );
 export const COMES_ALONG = wordSet(
   "help helper helpers muscle friend friends buddies buddy movers mover brothers sons",
