@@ -7,6 +7,7 @@ import { mendOf } from "./mends/mends.ts";
 import { removedForSure } from "./mends/removed.ts";
 import { notesOf, readAgain, valueRead } from "./notes-read.ts";
 import { withoutChatter } from "./passed-over/chatter.ts";
+import { withoutDescribed } from "./passed-over/described.ts";
 import { withItsDays } from "./passed-over/its-day.ts";
 import { toldOfOtherDay } from "./passed-over/other-day.ts";
 import { isQuestion } from "./questions.ts";
@@ -80,7 +81,7 @@ function asTyped(line: string, today: Day, index: number, trace?: Trace[]): Read
   const meant = meantBy(line, typedWords, language().lexer);
   if (isBotWord(meant.norms)) return [unclear({ kind: "botWord" }, place)];
   const { tokens: typed, hints } = lexedOf(meant);
-  const tokens = withItsDays(toldOfOtherDay(typed));
+  const tokens = withoutDescribed(withItsDays(toldOfOtherDay(typed)));
   if (trace) traceMisnoted(tokens, trace);
   const told: Told = { text, line: index, today, typed: line, spans: meant.words, trace };
   const units = unitsOf(tokens);
