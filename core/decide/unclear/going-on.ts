@@ -43,12 +43,17 @@ export function goneOn(reading: Reading, desk: Looking, deciding: Deciding): Rea
   if (!fields) return null;
   const once = { ...fields, kind: fact.kind, text, line } as Reading;
   const { count = 1, each, to } = again;
-  if (again.how === "next") return !each && isNext(once, desk, deciding) ? once : null;
   // "another lamp, same price" of two bought together: as much as both, or as each of them.
   const now = to.pieces?.reduce((sum, { count: many = 1 }) => sum + many, 0) ?? fact.pieces.length;
   if ("price" in once && once.price !== undefined && to.amount === undefined && now !== fact.pieces.length) {
     const share = { ...once, price: Math.round((once.price * now) / fact.pieces.length) } as Reading;
     return eitherOf([share, once], reading, "priceOfBoth");
+  }
+  if (again.how === "next") {
+    // "plus 2 chairs, 10 each": so many as are told.
+    const isCounted = each && to.pieces?.every(({ plural }) => !plural) && "price" in once;
+    const next = isCounted && once.price !== undefined ? { ...once, price: once.price * now } : once;
+    return (!each || isCounted) && isNext(next, desk, deciding) ? next : null;
   }
   if (count === 1 && !each) return once;
   if (!("price" in once) || once.price === undefined) return null;

@@ -137,6 +137,8 @@ export const AFTERWARDS = rowsOf<TurnEffect>({
     "deposit|payment|transfer|check|money|$ just|finally|has|already* [hit|landed|dropped|showed_up] my|the|our? account|bank|inbox? ;",
   "word: the sander died, new one 65": `^ my|our|the|his|a? <supply> [finally|just? ${WORN_OUT} on_me|on_us|today|again|halfway_through|mid_job?] ,|.|so|and|!|-`,
   "word: the drill quit on me, replacement 89": "^ [a|the? replacement was|is|cost|for?] $ ;",
+  "word: ran out of sandpaper, 21":
+    "^ i|we|so|and|just* [out_of|ran_out_of|low_on|running_low_on] <supply> and|&|,? <supply>? ,|.|-|: and|so? $ ;",
   "word: out of paint again, 22 more": "^ [out_of|ran_out_of|low_on] <supply> again|already? ,|.|!|so $ more",
   "intention: out of paint 12":
     "^ [priced|preordered|pre_ordered|out_of|ran_out_of|low_on|almost_out_of|returning|wishlisted] <supply>",

@@ -149,6 +149,17 @@ const ROWS = rowsOf<AsideEffect>({
     "<list>|<sell> … [,|and|i|we|even|also* threw_in|tossed_in|throwing_in free|the* delivery|pickup|shipping|dropoff|drop_off]",
   "aside: threw in delivery, 10 miles round trip":
     "^ [and|also|plus|i|we* threw_in|tossed_in|included|did|made|offered|gave_them|gave_her|gave_him free|the|a|an|local|dump|pickup* delivery|dropoff|drop_off|run|trip|pickup run|trip? ,|-|:|and|so|it|was|its|thats|for_free*] <miles>|drove",
+  "aside: sandpaper 21 for the shop, not for one piece":
+    "<supply> … [,|-|;|.|(* not for|on|toward|towards <art>|any|just|only|one|1|single|particular|specific|certain* piece|project|item|thing|job|build|flip )?]",
+  "aside: ratchet straps 27 they were on sale":
+    "<supply> … [,|-|;|.|(* they|it|these|those|that|which|all|both|everything was|were|is|are on_sale|half_off|half_price|on_clearance|on_special|marked_down|discounted|cheap )?]",
+  "aside: rented a trailer 29 to get it all home":
+    "<supply> … [to get|bring|haul|move|carry|fetch|take|drag|lug|cart|transport it_all|them_all|everything|all_of_it|all_of_them|the_lot|the_haul|all_that|all_this|stuff|the_stuff|our_stuff home|back|here|over|there|in|out|today|with*]",
+  "aside: rented a sander for the day 29":
+    "rented|rental|hired|leased|rent|renting … [for <art>|one|half|whole|full* day|weekend|week|afternoon|morning|evening|night|few_hours|couple_hours]",
+  "aside: dump fee 12, old mattress":
+    "^ <art>? dump_fee|dump_fees|dump_run|landfill_fee|landfill|disposal_fee|tipping_fee|dump|junk_fee $ [,|-|:|for|(* a|an|some|another|somebodys|their|<junk>* <junk>|<piece> and|&|,? some|old|other|the* junk|trash|stuff|crap? )?] ;",
+  "aside: sold mirror 45 and plant stand 22 cash both": "<~sell> … $ … $ <method> [<ofthem>] ;",
   "aside: tip 5 from marge": "<stream> $? <word>? <word>? [from <art>? <new>|<person>|<kin>|<supply>]",
   "aside: hardware came to 27": "<supply> … [came_to|comes_to|totaled|totalled|ran_to|rang_up_at] $",
   "aside: knobs 17.99 with shipping":

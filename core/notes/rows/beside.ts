@@ -77,7 +77,7 @@ export const BESIDE = rowsOf<OwnerEffect>({
   "word: pulled the sectional off the curb w my brother, free":
     "^ [pulled|dragged|hauled|rescued|saved] <art>? <trait>|<opinion>* <piece> off|from|out_of <art>? curb|alley|dumpster|trash|roadside",
   "cost: bought him a burger 11.50":
-    "bought|got|grabbed him|her|them|everybody|everyone|us <art>? [!<piece> <word>] $",
+    "bought|got|grabbed him|her|them|everybody|everyone|us <art>? [!<piece>|for|at <word>] $",
   "name: bunk bed sold to a mom of three, 155": "to|for <art>? [mom|dad|grandma|couple|family of #]",
   "word: had to give nell 20 back on the dresser":
     "^ had_to|have_to|gotta|i|we* give|hand|send [<new>|<person>|<kin>] $ back",

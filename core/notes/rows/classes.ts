@@ -8,7 +8,7 @@ import { isCommon } from "../words/daily.ts";
 import { ARTICLES_WIDE, THEY } from "../words/links.ts";
 import { BLEMISHES, HURTS, PIECE_PARTS, SERVICES, SPARES, THINGS, WORK_PARTS } from "../words/parts.ts";
 import { HOUSEHOLD, isOwner } from "../words/people.ts";
-import { ALIKE, WITH_PARTS } from "../words/pieces.ts";
+import { ALIKE, WITH_PARTS, WORN_OUT_TRAITS } from "../words/pieces.ts";
 import { OWN_SPOTS, SITES } from "../words/places.ts";
 import { CONTAINERS, GRITS } from "../words/supplies.ts";
 import { addBits, BITS_MAX, type Bits, bitsOf, noBits } from "./bits.ts";
@@ -103,6 +103,11 @@ const CLASSES: Readonly<Partial<Record<TokenKind, Readonly<Record<string, Test>>
     comp: ({ mention }) => mention!.traits?.some((trait) => ALIKE.has(trait)) === true,
     /** "the old one" */
     oldone: ({ mention }) => mention!.name === undefined && mention!.traits?.includes("old") === true,
+    /** "old mattress": fit for the dump. */
+    junk: ({ mention }) => mention!.traits?.some((trait) => WORN_OUT_TRAITS.has(trait)) === true,
+    /** "new mirror": what goes into another. */
+    newpart: ({ mention }) =>
+      WITH_PARTS.has(mention!.name ?? "") && mention!.traits?.includes("new") === true,
     /** "the other one" */
     other: ({ mention }) => mention!.other === true,
     /** "last dresser": the one before, or the last of several. */
@@ -151,7 +156,7 @@ const CLASSES: Readonly<Partial<Record<TokenKind, Readonly<Record<string, Test>>
   /** Several people, and no number that stands beside another. */
   grain: {
     grain: always,
-    party: ({ text }) => !/\d$/.test(text),
+    party: ({ text }) => !/(?:\d|each|apiece)$/.test(text),
     coats: spelled(/coats?$/),
     gritty: spelled(/grits?$/),
     yards: spelled(/(?:yards?|yds?|met(?:er|re)s?)$/),

@@ -96,7 +96,7 @@ export const EARNINGS = rowsOf<OwnerEffect>({
   "rental: rented out the sander 25":
     "^ i|we|just? [rented|leased|loaned|lent out <art>|my|our|<trait>|<plain>* <supply>] … $",
   "rental: rented the sander to a neighbor for 25":
-    "^ i|we|just? [rented|leased <art>|my|our|<trait>|<plain>* <supply> out|to_a|to_the|to_my|to_our|to <person>|<new>|<kin>?] … $",
+    "^ i|we|just? [rented|leased <art>|my|our|<trait>|<plain>* <supply> out|to_a|to_the|to_my|to_our|to !get|haul|move|bring|carry|fetch|take|pick|pick_up|do|help|use|<labor>|<service> <person>|<new>|<kin>?] … $",
   "rental: rented nell my sander for 15":
     "^ i|we|just? [rented|leased|let|hired_out <person>|<new>|<kin> rent|use|borrow? my|our|the <trait>|<plain>* <supply>|truck|van|trailer] ,|for $",
   "rental: loaned the sprayer to nell for 20 bucks":

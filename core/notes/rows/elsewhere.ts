@@ -128,7 +128,7 @@ export const ELSEWHERE = rowsOf<TurnEffect>({
   "doubt: mom bought paint 12 for her kitchen": `^ i|we|just|<ours>|<kin>* <buy>|spent|paid|<supply> … [for my|our|her|his|their ${ROOM}]`,
   "doubt: uncle bought gas 40 for his truck":
     "^ <ours>|<kin> just|also* <buy>|spent|paid … [for his|her|their own? !<piece> <word>|<supply>]",
-  "doubt: bought paint 12 for the bathroom": `<~buy>|spent|<supply>|$ … [for|on the|a ${INDOORS}] !loan|loans|mortgage`,
+  "doubt: bought paint 12 for the bathroom": `<~buy>|spent|<supply>|$ … [for|on the|a ${INDOORS}] !loan|loans|mortgage|table|island|cart|set|bench|cabinet`,
   "doubt: bought a chair as a wedding gift 90":
     "<~buy>|spent|<supply>|$ … [for|as <any>? <any>? birthday|bday|wedding|anniversary|christmas|xmas|shower|baby_shower|graduation|housewarming|mothers_day|fathers_day|gift|present]",
   "word: pizza 18 after hauling the desk":

@@ -39,6 +39,10 @@ const ROWS = rowsOf<GoingOn>({
     "^ [same|the_same guy|lady|seller|place|sale|house|people|trip also? had|was_selling|sold_me|also_had] <art>? <piece> ,|for|at|was* $ <method>? ;",
   "next: plus a footstool off the same table for 3":
     "^ and|plus|also|then* <art>? <piece> [from|off|at|on the? same|that? place|sale|guy|lady|man|woman|seller|house|stall|booth|spot|pile|trip|<piece>] ,|for|at|was* $ <method>? ;",
+  "next: next stop wardrobe 60":
+    "^ [and|then|at|the|another|next|last* stop|house|place] ,|:? <art>? <piece> ,|for|at|was* $ <method>? ;",
+  "next: plus a wardrobe 60 there":
+    "^ and|plus|also|then|oh* <art>? <piece> ,|for|at|was* $ <method>? [there|from_them|from_her|from_him|from_there too|as_well|also?] ;",
   "next: and a mirror for 10":
     "^ [and|plus|also|then] <art>? <piece> ,|for|at|was* $ <method>? ,? same|the_same? place|sale|guy|seller|lady|spot|trip? ;",
   "too: and the desk too": "^ <art>? <piece> [too|as_well|also] ;",

@@ -58,6 +58,9 @@ const TO_WORK =
 const BOARD = "app|apps|site|sites|website|group|page|board|boards|forum|classifieds|internet|web";
 const BEHIND_SERVICE = "fee|charge|cost?";
 
+/** What was had done to a part of a piece. */
+const HAD = "had|got|have|get|having|getting <art>|<trait>|<opinion>|new|both|all|new*";
+
 /** Hands that are paid, what they do to a piece, and through what a piece went. */
 export const HANDS = rowsOf<OwnerEffect>({
   "help: tom next door helped carry it, gave him 10":
@@ -177,5 +180,12 @@ export const HANDS = rowsOf<OwnerEffect>({
     "dropped|dropped_off|took|brought|left|sent|picked|picked_up|got|fetched|collected <art>? <piece> off|up|back|home? at|to|with|from <art>? [upholsterer|refinisher|restorer|welder|caner|glazier|glass_shop|frame_shop|machine_shop|upholstery_shop|stripper]",
   "help: desk pickup cost me 60":
     "^ <art>? [<piece> pickup|pick_up|transport|haul|hauling] cost|costs|ran|set|came_to me|us|back|to* $",
-  "word: rented a truck 45 to get the hutch": "[rented|renting|hired|leased] <art>? <supply>",
+  "word: rented a truck 45 to get the hutch": "[rented|renting|hired|leased|rent] <art>? <supply>",
+  "ours: my wife rented a trailer, 29": "^ [<art>? <kin> <new>?] rented|hired|leased <art>? <supply>",
+  "service: had the mirror on the vanity replaced 38": `${HAD} <part>|<inpiece> <part>? on|of|in|from|for <art>? <piece> [<done>]`,
+  "word: had the mirror on the vanity replaced 38": `${HAD} [<part>|<inpiece> <part>? on|of|in|from|for] <art>? <piece> <done>`,
+  "service: paid a guy 38 to replace the mirror on the vanity":
+    "paid|pd|gave … $ … to [<service>|<labor>|replace <art>? <trait>|new* <part>|<inpiece> on|of|in|for] <art>? <piece>",
+  "service: had somebody fix the drawers on the vanity, 38":
+    "had|got|paid|hired [somebody|someone|<art>? <person>|<new> to? <service>|<labor> <art>? <part> <part>? on|of|in] <art>? <piece>",
 });

@@ -23,7 +23,8 @@ export function meaning(
   fired: Pick<Fired, "from" | "to">,
 ): Tok {
   const heads = language().lexer.lexicon.entry(word)?.said?.heads;
-  const text = word === "drove" ? word : undefined;
+  // What was done reads so to the tables behind: "hit the yard sales" is no aside any more.
+  const text = word === "drove" || (word === "bought" && tokens[fired.from]!.unknown) ? word : undefined;
   return joined(tokens, fired, rolesOf<Head>(heads ? { heads } : {}), text);
 }
 

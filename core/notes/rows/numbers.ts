@@ -32,7 +32,7 @@ const ROWS = rowsOf<NumberEffect>({
   "beside: listed 120 sold 100 desk": `[${WANTED}|listed|posted for|at|was? $] ,|but|and? sold|went for? $`,
   "beside: wanted 100 for the desk, got 85, sold": `[${WANTED} $] for <art>? <piece> ,|but|and? got|took|accepted $`,
   "beside: seller wanted 80 for the highboy, got it for 55":
-    "^ [<art>? <person>|they|he|she|seller|owner wanted|wants|asked|was_asking|were_asking $ for] <art>? <piece> ,|but|and* i|we? got|paid|took|snagged|grabbed|gave it|them|her|him for? $",
+    "^ [<art>? <person>|they|he|she|seller|owner wanted|wants|asked|was_asking|were_asking $ for] <art>? <piece> ,|but|and* i|we? got|paid|took|snagged|grabbed|gave|ended_up_paying|wound_up_paying it|them|her|him for? $",
   "beside: paid 35 asking was 50, sideboard":
     "<~buy>|paid|<place> ,? $ [,|-|but|,? <art>? he|she|they|seller|it|<person>? asking|asked|wanted|was_asking|were_asking|started|opened|started_off|had_it was|price|at|for? $]",
   "passing: bought desk 30, it was 150 new":
@@ -63,6 +63,10 @@ const ROWS = rowsOf<NumberEffect>({
   "beside: sold chest 95 she haggled from 110":
     "<~buy>|<~sell> … $ … [haggled|talked|negotiated|came_down from $]",
   "beside: footstool was 10 got it for 6": "<piece> [was|were|marked|tagged $] ,? got|bought|paid",
+  "beside: haggled an armoire down from 80 to 55":
+    "haggled|bargained|negotiated|talked|knocked|got … [down? from $] to $",
+  "beside: bought armoire 55 tag said 80":
+    "<~buy>|paid … $ [,|-|.|;|(* the? tag|sticker|sign|price_tag|ticket said|says|was|read $]",
   // A share of the whole price.
   "vague: bought lamp and clock 40, clock was 30 of that":
     "$ … <piece> was|is|were|for|at? [$ of_that|of_it|of_which|of_them] ;",

@@ -8,6 +8,9 @@ const NEW_PART =
   "<trait>|<plain>|<opinion>|#|new|fresh|used|replacement|missing|broken|old|matching* <part>|<supply> <part>?";
 const ON_PIECE = "on|in|into|to|onto|for <art>? <piece> ,|for|was|at|-* $ !!<time>";
 
+/** What a piece was bought for. */
+const TO_GO_WITH = "for|to_go_with|to_match|that_match|that_go_with|matching the|my|our <trait>* <piece>";
+
 /** Parts of a piece, things for it, services on it and who gets money for them; supplies named by their size. */
 export const PARTS = rowsOf<OwnerEffect>({
   "word: replaced the casters on the cart, 14.60": `[${FITTED}] <art>? ${NEW_PART} ${ON_PIECE}`,
@@ -31,6 +34,8 @@ export const PARTS = rowsOf<OwnerEffect>({
   "word: filled the cracks on the desk, 25 min":
     "<labor> [<art>|all|both? <trait>|<plain>|<opinion>? <blemish> on|in|of|from|out_of <art>?] <piece>",
   "labor: finished the desk legs": "<~finish> <art>? <piece> [<workpart>] !$",
+  "word: found 4 chairs for the table, 10 apiece": `<~buy> #|<art>|<trait>|matching* !<inpiece> <piece> [${TO_GO_WITH}] ,|for|at|-* $`,
+  "word: found 4 chairs 10 apiece for the table": `<~buy> #|<art>|<trait>|matching* !<inpiece> <piece> ,|for|at|-* $ [${TO_GO_WITH}]`,
   "part: bought desk drawer 12": "[<piece> <part> <part>?] !<piece>|<~finish>",
   "word: stripped the top of the desk, 2h": "<labor> <art>? [<part> <part>? of|on <art>?] <piece>",
   // A part of what was spoken of is no piece.
@@ -38,6 +43,10 @@ export const PARTS = rowsOf<OwnerEffect>({
     "<labor> [the|its|all|both|inner|outer* top|tops|drawer|drawers|doors|leg|legs|feet|arm|arms|hinge|hinges|handles|runners|joints|slats|back|seat|seats|front|fronts|sides|edges|trim] ,|-|for|about|took* <time>",
   "word: it took me an hour and fifteen to fix the drawer on the desk": `<time>|$ … to ${TO_WORK} <art>? [<part> <part>? of|on|in <art>?] <piece>`,
   "part: bought base of a dresser 20": "[<part> <part>? of|off <art>? <piece>] !<~finish>",
+  "supply: one quart of white for the dresser 22":
+    "[#|a|an|one|another|some|half? <container>|<grain> of <trait> <trait>?] !<piece>|<supply>|<trait>",
+  "supply: new mirror for the vanity 38":
+    "^ <art>? [<newpart>] for|to|on|in <art>? <piece> ,|for|was|at|-* $",
   "supply: bought seat for chair 20":
     "<~buy>|<spend>|got|paid|ordered <art>? [<trait>|<plain>|<opinion>|replacement|new|used|spare|matching|extra|some|more* <part> <part>?] for|to|on <art>? <piece>",
   "supply: fresh shade was 12":

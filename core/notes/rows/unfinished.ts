@@ -2,6 +2,7 @@ import { AFTERWARDS, type TurnEffect } from "./afterwards.ts";
 import { DEALING } from "./dealing.ts";
 import { ELSEWHERE } from "./elsewhere.ts";
 import { HAGGLED } from "./haggled.ts";
+import { HAULS } from "./hauls.ts";
 import { NEEDS } from "./needs.ts";
 import { NOT_COME } from "./not-come.ts";
 import { ALL_BUT, AS_IT_WAS, NOT_ENDED, ONLY_MENTIONED } from "./only-mentioned.ts";
@@ -34,7 +35,7 @@ const OF_OTHERS = rowsOf<TurnEffect>({
   "word: found a trunk at a church sale, they only wanted 12 for it":
     "<buy> … <piece> … [,|and|-|.|;* he|she|they|guy|lady|seller|the* only|just wanted|asked|was_asking|were_asking] $",
   "word: haggled the trunk down to 30 and bought it":
-    "[talked|haggled|knocked|negotiated|bargained] <art>? <piece> down_to|down $ and|,|so* i|we|finally? bought|grabbed|got|picked_up|snagged|purchased it|them|that",
+    "[talked|haggled|knocked|negotiated|bargained] <art>? <piece>|him|her|them|<person> down_to|down $ and|,|so* i|we|finally? bought|grabbed|got|picked_up|snagged|purchased it|them|that",
   "word: got the buffet down to 50 and bought it":
     "got|talked|haggled|knocked|negotiated|bargained <art>? <piece> [down_to|down] $ and|,|so* i|we|finally? bought|grabbed|got|picked_up|snagged|purchased it|them|that",
   "word: talked the seller down and got the desk for 55":
@@ -85,7 +86,7 @@ export const unfinished = tableOf(
     // "came close to buying a dresser": no part of the work, and no plan.
     [OTHER_SENSES, ONLY_SEEN],
     // "ben wants 60 to sand the desk" is no cost yet; "kept the desk behind the couch" is about one piece.
-    [PLANNED, HAGGLED],
+    [PLANNED, HAULS, HAGGLED],
     // "kept the desk dry", "desk reserved for ana, hutch is still available": nothing happened afterwards.
     [ONLY_MENTIONED, AS_IT_WAS, RESTATED, TOLD_BESIDE, NOT_COME],
     // "sold desk 140 and she wants her money back" is no need; "bought dresser 40 for our bedroom" is ours.

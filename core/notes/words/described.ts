@@ -21,7 +21,7 @@ export const BEFORE_LIKENESS = wordSet(
 
 /** How a part is: what may follow it, before or in place of a word of damage. */
 export const IS_LIKE = wordSet(
-  "is are was were isnt arent wasnt werent look looks looked seem seems feels smells has have needs need wont doesnt dont didnt included intact original works work",
+  "fine good great ok okay perfect solid rough bad is are was were isnt arent wasnt werent look looks looked seem seems feels smells has have needs need wont doesnt dont didnt included intact original works work",
 );
 
 /** Behind "is" and the like these tell that a part is not there. */

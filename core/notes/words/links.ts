@@ -139,7 +139,7 @@ export const INTERJECTIONS = wordSet(
 
 /** Words beside what goes on from a note before: "another one, 28 this time". */
 export const BESIDE_GOING_ON = wordSet(
-  "this_time this time again too also as_well today now same the_same place sale guy seller lady spot trip pair both two set lot",
+  "there here them they him her from this_time this time again too also as_well today now same the_same place sale guy seller lady spot trip pair both two set lot",
 );
 
 /** One price is for all that stand beside such a word. */

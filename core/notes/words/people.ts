@@ -9,7 +9,7 @@ export const PEOPLE: readonly string[] = phrases(`
   student landlord boss brother_in_law sister_in_law mother_in_law father_in_law son_in_law
   daughter_in_law coach teacher partner family gentleman fellow fella feller gal chap bloke gent youngster
   mister maam mum mam mummy mate piano_teacher piano_tuner piano_player stager lad lads lass lassie geezer blokes chaps missus fellas fellers punter
-  punters folks stranger strangers early_bird picker coworkers cousins nan nana granny grandad granddad papa mama tradie you your who
+  punters folks stranger strangers early_bird picker coworkers cousins nan nana granny grandad granddad papa mama tradie widow widower you your who
 `);
 
 /** Kin and hands that are paid for help: "paid cousin 40". */

@@ -94,6 +94,10 @@ export const PLAIN_NOUNS = wordSet(
 );
 
 /** Pieces that may be a part of the one before: "vanity with mirror". */
+/** What is fit for the dump. */
+export const WORN_OUT_TRAITS = wordSet(
+  "old broken busted nasty moldy rotten gross stained ruined junky junk wet dirty smelly",
+);
 export const WITH_PARTS = wordSet("mirror hutch headboard footboard shelf");
 
 /** "the white one": before and behind what tells a piece. */

@@ -4,6 +4,7 @@ import { type Cell, covering } from "./cells.ts";
 import { dated, eachDated, ofIt } from "./days.ts";
 import { deals } from "./deals.ts";
 import { KNOWN } from "./known.ts";
+import { lots } from "./lots.ts";
 import { pointing } from "./pointing.ts";
 import { added, corrected, joined, plainly } from "./told.ts";
 
@@ -21,6 +22,7 @@ const GRIDS: readonly { name: string; cells: () => Cell[]; few: number }[] = [
   { name: "each dated", cells: eachDated, few: 15 },
   { name: "of it", cells: ofIt, few: 10 },
   { name: "deals", cells: deals, few: 60 },
+  { name: "lots", cells: lots, few: 40 },
 ];
 
 /** The failures of cells, each with what was replied. */

@@ -138,4 +138,40 @@ export const KNOWN: readonly { grid: string; cells: RegExp; why: string }[] = [
     cells: /can't come till monday so i'm holding the desk until then \| new buyer/,
     why: "what opens it is no sentence of its own",
   },
+  {
+    grid: "lots",
+    cells: /they are moving for 40|church that was closing|out of a coworker/,
+    why: "a clause or a place of the seller's that holds a verb or a price",
+  },
+  {
+    grid: "lots",
+    cells: /ended up paying 55|she had 80 on it|talked him down to 55|i offered 55 and|talked a guy down/,
+    why: "who wanted what and who gave in is told by the names alone",
+  },
+  {
+    grid: "lots",
+    cells: /somebody painted it purple|cat scratched it up|bought it, (real wood|a bit beat up)/,
+    why: "a remark with a deed in it, or behind a verb that has no price of its own",
+  },
+  {
+    grid: "lots",
+    cells:
+      /it was free|off a lady's hands|no charge, needs a leg|giving away a bench|wardrobe was free|for nothing$/,
+    why: "free, in words that may be of somebody else's",
+  },
+  {
+    grid: "lots",
+    cells: /service call$|^next sale \| last stop/,
+    why: "where one was on the way, or stopped, may be a sale",
+  },
+  {
+    grid: "lots",
+    cells: /vanity mirror replaced|mirror cut for|replaced the mirror|white, for the/,
+    why: "a part that is a piece as well",
+  },
+  {
+    grid: "lots",
+    cells: /paid 12 at the dump|12 dump fee for|to the dump 12|junk from the estate|to get it home/,
+    why: "what was dumped or fetched is told as a piece",
+  },
 ];
