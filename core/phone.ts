@@ -19,6 +19,13 @@ export function foldedUnder(line: string): string[] {
   return folded(line).map((part, index) => (index === 0 ? part : `${margin}  ${part}`));
 }
 
+/** What stands in brackets at the end of a first line too long goes under it: the figure stays where it is. */
+export function bracketsUnder(text: string): string {
+  const [first = "", ...rest] = text.split("\n");
+  const at = first.length > PHONE_COLUMNS ? first.search(/ \([^()]*\)(?: \([^()]*\))*$/) : -1;
+  return at < 0 ? text : [first.slice(0, at), ` ${first.slice(at)}`, ...rest].join("\n");
+}
+
 /** A dot or a comma goes, a bracket opens the second part, any other mark closes the first. */
 function partsAt(line: string): (joint: RegExpExecArray) => [first: string, rest: string] {
   return ({ 0: joint, index }) => {

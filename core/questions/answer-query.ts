@@ -1,5 +1,6 @@
 import type { Books } from "../books/books.ts";
 import { pieceLabel, statusOf } from "../books/piece.ts";
+import { bracketsUnder } from "../phone.ts";
 import type { Button } from "../reply.ts";
 import { answerView } from "./answer-views.ts";
 import { type Answered, type PrintedRow, printedValue } from "./answered.ts";
@@ -76,7 +77,7 @@ export function answerQuery(desk: Desk, query: Query, parts: Parts): Answered {
     value: query.yesNo ? yesOrNo(desk, query, result) : printedValue(result.value, result.valueUnit ?? unit),
     ...(rows ? { rows } : {}),
     period: period ? { from: period.from, to: period.to } : null,
-    text: `${firstWordOf(desk, query, result)}${state ?? words}`,
+    text: bracketsUnder(`${firstWordOf(desk, query, result)}${state ?? words}`),
     ...(state === null && corrected.length > 0 ? { isPutRight: true as const } : {}),
     ...(state === null ? restOf(linesOf(result.rows ?? [], result.rowUnit ?? unit)) : {}),
     ...(query.picture && result.rows ? { chart: barsOf(headOf(words), result.rows, unit, showValue) } : {}),

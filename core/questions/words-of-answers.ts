@@ -107,7 +107,7 @@ export function wordsOf(desk: Desk, query: Query, result: Result, corrected: rea
     return [`${head}: none ${bound ?? ""}`.trim(), ...said].join("\n");
   if (query.order)
     return [
-      `${head}${bound ? `, ${bound}` : ""}${orderWords(query)}:`,
+      `${head}${bound ? `, ${bound}` : ""}${orderWords(query)}: ${showValue(result.rows?.[0]?.value ?? null, unit)}`,
       ...rowLines(result.rows ?? [], unit),
       ...said,
     ].join("\n");

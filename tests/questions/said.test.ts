@@ -31,8 +31,8 @@ function asked(question: string) {
 test.each([
   ["how did the student pay", /^#21 dresser: paid by cash/],
   ["how did the student pay in june", /^Pieces sold to student, June: none/],
-  ["of the sold ones which was listed the longest", /^Days listed, sold, ever, most first:\n {2}#11 /],
-  ["cheapest buy that wasnt free", /^Paid for pieces, not free, ever, lowest first:\n {2}#22 /],
+  ["of the sold ones which was listed the longest", /^Days listed, sold, ever, most first: [^\n]+\n {2}#11 /],
+  ["cheapest buy that wasnt free", /^Paid for pieces, not free, ever, lowest first: [^\n]+\n {2}#22 /],
   ["# of sales in cash", /^Cash pieces sold, ever: 7/],
   ["is walnut better than black", /^(?:Yes|No)\. Profit.*difference/],
   ["do lamps sell faster than dressers", /^(?:Yes|No)\. Days to sell/],
@@ -66,8 +66,8 @@ test.each([
   ["the least i made on a sale", /^Profit, sold, ever, lowest first:/],
   ["how many different people bought from us", /^Pieces sold, ever: \d+ buyers/],
   ["hours on the black dresser", /^Time, black dressers, ever: /],
-  ["second best flip", /^Profit, ever, second highest:\n {2}#\d+[^\n]*$/],
-  ["what was my 2nd best month", /^Made, ever, second highest:\n {2}\w+ 2026: [^\n]*$/],
+  ["second best flip", /^Profit, ever, second highest: [^\n]+\n {2}#\d+[^\n]*$/],
+  ["what was my 2nd best month", /^Made, ever, second highest: [^\n]+\n {2}\w+ 2026: [^\n]*$/],
   ["what did i sell without a fee", /^Sold, no fee, ever: /],
   ["how many pieces did i sell with no hours", /^No hours pieces sold, ever: /],
   ["which pieces have no list price", /^No list price pieces bought, ever: /],
@@ -245,7 +245,7 @@ test.each([
   ["how many weeks did i spend over 40", /^Spent, ever, over 40\.00: \d+ weeks\n/],
   ["lamps vs dressers vs benches", /^Profit, ever, side by side:\n/],
   ["what's waiting on me", /^(?:List|Finish|Start|Settle|Drop) /],
-  ["biggest sales day", /^Brought in, ever, highest first:\n {2}[A-Z][a-z]{2} \d+, 202\d: /],
+  ["biggest sales day", /^Brought in, ever, highest first: [^\n]+\n {2}[A-Z][a-z]{2} \d+, 202\d: /],
   ["longest on hand", /^Days here, now, most first:/],
   ["do i do better on desks than on lamps", /^(?:Yes|No)\. Profit, ever: difference/],
   ["stuff i bought in august", /^Bought, August: \d+ notes/],
@@ -292,7 +292,7 @@ test.each([
   ],
   ["if everything listed goes at asking what is that worth", /^Asking, now: /],
   ["did we get anything from yard sales in august", /^(?:Yes|No)\. Pieces bought from yard sale, August: /],
-  ["best month to date", /^Made, ever, highest first:\n/],
+  ["best month to date", /^Made, ever, highest first: [^\n]+\n/],
   ["who bought what", /^Sold, ever: \d+ notes/],
   ["fees as percent of sales", /^Fees against brought in, ever: \d+%\n/],
   ["what percent of my sales goes to gas", /^Gas against brought in, ever: \d+%\n/],
@@ -309,7 +309,7 @@ test.each([
   ["how many i got up right now", /^Pieces up for sale, now: \d+$/],
   ["what was listed in august", /^Listed, August: \d+ notes/],
   ["was #22 listed", /^(?:Yes|No)\. #22/],
-  ["which place do i sell more on", /^Pieces sold, ever, highest first:\n/],
+  ["which place do i sell more on", /^Pieces sold, ever, highest first: [^\n]+\n/],
   ["time it takes me to flip a lamp", /^Days to sell, lamps, ever: /],
   ["spending since halloween", /^Spent, since Oct 31, 2025: /],
   ["tally gas for me since june 15", /^Gas, since Jun 15: /],
@@ -329,7 +329,7 @@ test.each([
   ["money in vs money out in june", /^Brought in against spent, June: difference /],
   ["did i sell anything lately", /^(?:Yes|No)\. .*last 30 days/],
   ["how many days was #22 up for", /^Days listed, #22, ever: /],
-  ["order kinds by profit", /^Profit, ever, highest first:\n/],
+  ["order kinds by profit", /^Profit, ever, highest first: [^\n]+\n/],
   ["compare june july", /^Made, side by side: difference /],
   ["fair price for the small hutch", /#23 small hutch: ask about /],
   ["what did i pay for all the chairs when i got em", /^Paid for pieces, chairs, ever: /],
@@ -341,8 +341,8 @@ test.each([
   ["whats my cut been since july", /^Made, since July: /],
   ["year so far in profit, roughly", /^Made, 2026 so far: /],
   ["each buyer total", /^Brought in, ever: .*\n {2}\w/],
-  ["best spot to buy from", /^Profit, ever, highest first:\n/],
-  ["biggest money loser", /^Profit, ever, lowest first:\n/],
+  ["best spot to buy from", /^Profit, ever, highest first: [^\n]+\n/],
+  ["biggest money loser", /^Profit, ever, lowest first: [^\n]+\n/],
   ["bought more than 5 in june?", /^(?:Yes|No)\. Pieces bought, June: \d+ \(over 5\)/],
   ["have i sold 20 yet", /^(?:Yes|No)\. Pieces sold, ever: \d+ \(at least 20\)/],
   ["did gas go up from july to aug", /^(?:Yes|No)\. Gas, side by side: difference /],
@@ -359,7 +359,7 @@ test.each([
   ["how much have i made off the student u reckon", /^Profit, to student, ever: /],
   ["gas between june n august", /^Gas, /],
   ["worst flip of the bunch", /^Profit, ever, lowest first:/],
-  ["my best day ever, which was it", /^Made, ever, highest first:\n/],
+  ["my best day ever, which was it", /^Made, ever, highest first: [^\n]+\n/],
   ["raked in since june, whats it come to", /^Brought in, since June: /],
   ["on hold rn, how many", /^Pieces on hold, now: /],
   ["june sales, list em out", /^Sold, June: \d+ notes/],
@@ -368,7 +368,7 @@ test.each([
   ["days between listing n selling on average", /^Average days listed, ever: /],
   ["knocked off the list price on average, percent", /^Average come down from the first list price/],
   ["biggest sale ive had", /^Brought in, ever, highest first|^Sale price, ever, highest first/],
-  ["which kind pays the best", /^Profit, ever, highest first:\n/],
+  ["which kind pays the best", /^Profit, ever, highest first: [^\n]+\n/],
   ["whats sunk into the things still sitting around", /^Tied up, now: /],
   ["paid anything on the school loan this month?", /^(?:Yes|No)\. Paid to loans, school/],
   ["sold anything to the student", /^(?:Yes|No)\. Pieces sold to student, ever: /],
@@ -380,15 +380,15 @@ test.each([
   ["how many more to hit 40 pieces", /^2026: \d+ of 40 pieces/],
   ["longest listed right now", /^Days listed, unsold, ever, most first:/],
   ["cheapest thing i own right now", /^Paid for pieces, unsold, ever, lowest first:/],
-  ["june july august, which was best", /^Made, June, July and August, highest first:\n {2}\w+ 2026: /],
+  ["june july august, which was best", /^Made, June, July and August, highest first: [^\n]+\n {2}\w+ 2026: /],
   ["what did i refund on #22", /^Refunds, #22|^Refunded, #22/],
   ["how many are finished but not sold", /^Finished pieces unsold, now: /],
   ["most common source", /^Pieces bought, ever, highest first:/],
   ["what takes longer, dressers or lamps", /^Days to sell, ever: difference /],
   ["how much a month to be rid of the school loan in a year", /^Gone by October 2027: /],
-  ["which buyer took the most pieces", /^Pieces sold, ever, highest first:\n/],
-  ["which customer got the most lamps", /^Lamps sold, ever, highest first:\n/],
-  ["who in the family buys the most", /^Pieces bought, ever, highest first:\n/],
+  ["which buyer took the most pieces", /^Pieces sold, ever, highest first: [^\n]+\n/],
+  ["which customer got the most lamps", /^Lamps sold, ever, highest first: [^\n]+\n/],
+  ["who in the family buys the most", /^Pieces bought, ever, highest first: [^\n]+\n/],
   ["avg days listed before it sells", /^Average days listed, ever: \d+ days \(/],
   ["how many days are things listed before they sell", /^Days listed, ever: /],
   ["stuff mom bought", /^Bought, by mom, ever: 1 note/],
@@ -417,7 +417,10 @@ test.each([
   ["who bought the one that sold for 144", /student: 144\.00/],
   ["when did the one that went for 178 sell", /^#13 nightstand: sold Tue Aug 4$/],
   ["what have i lost money on", /^Profit, at a loss, ever: -48\.25 \(2 pieces\)\n {2}#1 /],
-  ["which kind have i lost money on", /^Profit, ever, under 0\.00, lowest first:\n {2}chair: -30\.50$/],
+  [
+    "which kind have i lost money on",
+    /^Profit, ever, under 0\.00, lowest first: [^\n]+\n {2}chair: -30\.50$/,
+  ],
   ["which buyers came back for more", /none over 1$/],
   ["what was the 240 sale", /^Brought in, at 240\.00, ever: 240\.00 \(4 pieces\)\n {2}#16 /],
   ["who noted the paint in september", /^Noter unknown\. Spent, paint, September: 2 notes, 51\.49\n/],
@@ -460,7 +463,7 @@ test.each([
   ["average time listed before selling", /^Average days listed, ever: 29 days \(14 pieces\)/],
   ["how much went to principal", /^Principal paid, ever: /],
   ["did i make my money back on #22", /^(?:Yes|No)\. Profit, #22, ever: /],
-  ["where did i get the most lamps", /^Lamps bought, ever, highest first:\n/],
+  ["where did i get the most lamps", /^Lamps bought, ever, highest first: [^\n]+\n/],
   ["how many loans do i have", /^Loans: 2\n/],
   ["what if i double my truck payment", /^truck loan, [\d,.]+ a month: gone about/],
   ["what if i add 50 a month", /^50\.00 more, [\d,.]+ a month/],
@@ -551,7 +554,7 @@ test.each([
   ["workshop income all year", /^Other income, workshop, 2026 so far: /],
   ["show me august", /^August 2026: /],
   ["most bought kind", /^Pieces bought, ever, highest first/],
-  ["what do i sell the most of", /^Pieces sold, ever, highest first:\n {2}[a-z]+: /],
+  ["what do i sell the most of", /^Pieces sold, ever, highest first: [^\n]+\n {2}[a-z]+: /],
   ["how do people usually pay", /^Pieces sold, ever: \d+\n {2}cash: /],
   ["what am i working on", /^Pieces in progress, now: /],
   ["how many are in progress", /^Pieces in progress, now: /],
@@ -614,7 +617,7 @@ test.each([
   ],
   ["how many times did i drop the price on 15", /^Repriced, #15, ever: 1 note/],
   ["when did i start", /^Bought, first:\n {2}Sat Mar 14/],
-  ["most i spent fixing one thing", /^Spent[^\n]*highest first:\n {2}#/],
+  ["most i spent fixing one thing", /^Spent[^\n]*highest first: [^\n]+\n {2}#/],
   ["which loan has the higher balance", /^Loans: 9,085\.65 left today/],
   ["returned pieces", /^Came back, ever: 1 note/],
   ["listed longer than a month", /#20 oak dresser[\s\S]*#23 small hutch/],
@@ -665,7 +668,7 @@ test.each([
   ["highest rate loan", /^The truck loan: at 6\.9%/],
   ["did june beat may", /^(?:Yes|No)\. Made, side by side/],
   ["how long was #22 here", /^#22 .*: \d+ days/],
-  ["best place to list", /^Profit, ever, highest first:\n/],
+  ["best place to list", /^Profit, ever, highest first: [^\n]+\n/],
   ["how much did we end up with for july", /^Made, July: /],
   ["how long does it usually take me to sell something", /^Average days to sell|^Days to sell/],
   ["do i have more lamps or dressers", /^Pieces unsold, now: difference/],
@@ -697,7 +700,7 @@ test.each([
   ["how much is the small armoire", /^Asking, small armoires, now: /],
 ])("%s", (question, told) => {
   const { understood, text } = asked(question);
-  expect(text).toMatch(told);
+  expect(text.replaceAll("\n  (", " (")).toMatch(told);
   expect(understood).toBe(true);
 });
 
@@ -793,7 +796,7 @@ test.each([
   const own = openChat();
   for (const note of HELD) own.say(note);
   const before = own.ledger.books.facts.length;
-  expect(own.say(question).text).toMatch(told);
+  expect(own.say(question).text.replaceAll("\n  (", " (")).toMatch(told);
   expect(own.ledger.books.facts.length).toBe(before);
   own.end();
 });

@@ -50,7 +50,7 @@ test("what is asked behind an amount makes a question of it, and so much an hour
 
 test("an amount is held against the sum, and the share of a part is told", () => {
   expect(chat.say("have i made over 50 on dressers").text).toMatch(
-    /^Yes\. Profit, dressers, ever: 77\.50 \(over 50\.00\)/,
+    /^Yes\. Profit, dressers, ever: 77\.50\n {2}\(over 50\.00\)/,
   );
   expect(chat.say("what percent of my spending was gas").text).toBe("Spent, ever: gas 62% (20.00 of 32.50)");
   expect(chat.say("and dressers?").text).toBe("Spent, ever: dressers 38% (12.50 of 32.50)");

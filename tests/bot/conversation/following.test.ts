@@ -29,8 +29,8 @@ test("what is asked right behind a question is the same of another time, thing o
 });
 
 test("the other end of an order, and another figure of the same days", () => {
-  expect(first("best kind")).toBe("Profit, ever, highest first:");
-  expect(first("worst?")).toBe("Profit, ever, lowest first:");
+  expect(first("best kind")).toMatch(/^Profit, ever, highest first: /);
+  expect(first("worst?")).toMatch(/^Profit, ever, lowest first: /);
   expect(first("how much did i make in may")).toMatch(/^Made, May: /);
   expect(first("and wax?")).toBe("Wax, May: 3.00 (1 note)");
   expect(first("paint in may")).toBe("Paint, May: 4.00 (1 note)");
