@@ -53,7 +53,7 @@ test("an amount is held against the sum, and the share of a part is told", () =>
     /^Yes\. Profit, dressers, ever: 77\.50\n {2}\(over 50\.00\)/,
   );
   expect(chat.say("what percent of my spending was gas").text).toBe("Spent, ever: gas 62% (20.00 of 32.50)");
-  expect(chat.say("and dressers?").text).toBe("Spent, ever: dressers 38% (12.50 of 32.50)");
+  expect(chat.say("and dressers?").text).toBe("Spent, ever: dressers 38%\n  (12.50 of 32.50)");
 });
 
 test.each(["gas 2026", "paint 2025", "tips 2026", "fees in 2026", "miles 2026"])(
