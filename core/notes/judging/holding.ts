@@ -9,6 +9,7 @@ import { PUT_DOWN } from "../words/verbs.ts";
 
 /** A number in a hold is a deposit only where "deposit", "down" or until when is said: it could be the price. */
 export function judgeHold(fields: ReadingFields["hold"], clause: Clause): Trouble | null {
+  nameBesideAgreed(fields, clause);
   if (
     fields.deposit !== undefined &&
     fields.agreed === undefined &&
@@ -27,7 +28,8 @@ export function judgeHold(fields: ReadingFields["hold"], clause: Clause): Troubl
   if (fields.deposit !== undefined && isOfPiece(clause)) return { kind: "twoNumbers" };
   if (says(clause, /^(?:returned|refunded|gave back|kept)$/) || isGivenBack(clause))
     return { kind: "unknown" };
-  if (fields.deposit !== undefined && isOwnDeposit(clause) && !isTheirs(fields, clause))
+  const isAgreed = fields.buyer !== undefined && clause.tokens.some(({ roles }) => roles.agreed === true);
+  if (fields.deposit !== undefined && isOwnDeposit(clause) && !isAgreed && !isTheirs(fields, clause))
     return { kind: "anotherPerson" };
   // "set aside for sanding", "up front for painting a desk"
   // "put 400 down on a car": a thing of our own.
@@ -46,7 +48,6 @@ export function judgeHold(fields: ReadingFields["hold"], clause: Clause): Troubl
     return { kind: "vagueTime" };
   // "mirror for Ana": who is meant is no fact of money, but who put money down may be said first.
   if (fields.buyer !== undefined && /^(?:him|her|them)$/.test(fields.buyer)) delete fields.buyer;
-  nameBesideAgreed(fields, clause);
   if (fields.buyer === undefined) nameFirst(fields, clause);
   return null;
 }
@@ -165,7 +166,7 @@ const isOnOther = ({ text }: Tok, at: number, tokens: readonly Tok[]): boolean =
 
 /** Verbs of somebody who wants a piece held. */
 const WANTS =
-  /^(?:holds|reserves|reserved|has|wants|wanted|loves|loved|likes|liked|asked|put|left|gave|sent|paid|dropped|texted|called|picking up|picks up|transferred|wired|mailed|handed|brought|will|coming|comes|is|said|needs|gets|getting)(?: |$)/;
+  /^(?:holds|holding|reserves|reserved|has|wants|wanted|loves|loved|likes|liked|asked|put|left|gave|sent|paid|dropped|texted|called|picking up|picks up|transferred|wired|mailed|handed|brought|will|coming|comes|is|said|needs|gets|getting)(?: |$)/;
 
 /** "50 down on vanity, marie, till tues": a word by itself between two marks. */
 const isApart = ({ tokens }: Clause, at: number): boolean => {

@@ -1,9 +1,9 @@
 import type { Clause, Tok } from "../clause.ts";
-import { placeBefore, says, saysOneOf } from "../clause.ts";
+import { placeAfter, placeBefore, says, saysOneOf } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import type { ReadingFields } from "../reading.ts";
 import { ARTICLES } from "../words/filler.ts";
-import { ALL_OF_IT, BEFORE_RETURNED } from "../words/verbs.ts";
+import { ALL_OF_IT, BEFORE_BACK, BEFORE_RETURNED } from "../words/verbs.ts";
 
 /** A deposit given back belongs to a sale that fell through, and a supply returned is no refund to a buyer. */
 export function judgeRefund(fields: ReadingFields["refund"], clause: Clause): Trouble | null {
@@ -30,6 +30,7 @@ export function judgeRefund(fields: ReadingFields["refund"], clause: Clause): Tr
     fields.returned = true;
   } else if (fields.returned && isMoneyReturned(clause)) delete fields.returned;
   if (says(clause, /^(?:, |and |- )?(?:its|is|it is) back\b/)) fields.returned = true;
+  if (isHereAgain(clause.tokens)) fields.returned = true;
   if (fields.amount === undefined && saysOneOf(clause, ALL_OF_IT)) fields.inFull = true;
   return null;
 }
@@ -51,6 +52,24 @@ function isPieceSent({ tokens }: Clause): boolean {
   const isThing = (token: Tok | undefined) => token?.kind === "piece" || token?.text === "it";
   if (tokens[at]!.text.endsWith("back")) return isThing(first);
   return first?.text === "back" ? isThing(second) : isThing(first) && second?.text === "back";
+}
+
+/** "dresser's back, …", "ruth is returning the dresser": the piece itself. */
+export function isHereAgain(tokens: readonly Tok[]): boolean {
+  return tokens.some(({ text, kind }, at) => {
+    if (kind !== "word") return false;
+    if (text === "returning") {
+      const thing = tokens[placeAfter(tokens, at + 1, ARTICLES)];
+      return thing?.kind === "piece" || thing?.text === "it";
+    }
+    const piece = placeBefore(tokens, at - 1, BEFORE_BACK);
+    const isSaidOfIt = (text === "is back" || text === "back") && tokens[piece]?.kind === "piece";
+    // "the desk back leg"
+    const next = tokens[at + 1];
+    return (
+      isSaidOfIt && (piece < at - 1 ? next?.kind !== "amount" : next === undefined || next.kind === "mark")
+    );
+  });
 }
 
 function isMoneyReturned(clause: Clause): boolean {

@@ -61,6 +61,9 @@ export const HELD: readonly Row<NumberEffect>[] = [
     "agreed: agreed at 100 for both chairs, he put 20 down": `[${OPENS}* ${WHO}* ${AGREES} ${TO}* $ ${IN_ALL}?] … deposit|down|put|left|gave_me $`,
     "agreed: she said yes 170, sent 40 to hold it": `^ [${OPENS}* ${WHO}* ${AGREES} ${TO}* $ ${IN_ALL}?] … sent|sent_me|paid|paid_me $ to_hold`,
     "agreed: agreed 100 for both chairs, 20 down": `[${OPENS}* ${WHO}* ${AGREES} ${TO}* $ ${IN_ALL}?] … $ deposit|down|now|up_front`,
+    // What somebody brought us down to.
+    "agreed: ruth talked me down to 160 on the dresser, put 40 down": `[talked|haggled|beat|knocked|got|brought me|us|it|price down? to|at $] on|for <art>? <piece> ,|-|.|;|and|so|but <any>? ${PUTS} <art>? $`,
+    "agreed: made a deal with ruth on the dresser, 160, she gave me 40": `deal|agreement … <piece> [,|-|:|at|for $] ,|-|.|;|and|so <any>? ${PUTS} <art>? $`,
     // With somebody who is named between, and what was sent to have it held.
     "agreed: lena agreed on 110 for the desk and sent 20 to hold it": `[${OPENS}* ${WHO}* ${AGREES} ${TO}* $ ${IN_ALL}?] … … ,|-|.|;|and|so|but … ${PUTS} <art>? $ … deposit|down|to_hold|to_save|to_keep|to_reserve|toward|towards`,
     "agreed: agreed on 110 for the desk with the lady down the street, 20 down": `[${OPENS}* ${WHO}* ${AGREES} ${TO}* $ ${IN_ALL}?] … … ,|-|.|;|and <art>? $ deposit|down`,
@@ -157,6 +160,8 @@ export const HELD: readonly Row<NumberEffect>[] = [
     // Money that was left, behind the price agreed on.
     "passing: settled at 140 for the desk, he left 40": `${AGREES} … $ … [,|-|and|.*] <any>? left|put|gave_me|dropped|paid $ deposit|down? !for|toward|towards`,
     "down: settled at 140 for the desk, he left 40": `${AGREES} … $ … ,|-|and|.* <any>? [left|put|gave_me|dropped|paid] $ ;`,
+    "down: mom took 35 from hank for the vanity to hold it":
+      "[took|got|collected|accepted|received] <art>? $ <method>? from … to_hold|to_keep|to_save|to_reserve|as_a_deposit|as_deposit",
     "down: settled at 140 for the desk, he left 40 down": `${AGREES} … $ … ,|-|and|.* <any>? [left|put|gave|gave_me|dropped|paid] $ down|deposit ;`,
     "down: ben left 40 on the desk, another 110 to come": `<new>|<person>|he|she|they [left|put|gave_me] $ on|for|toward|towards <art>? <piece> … ${REST}|another? $ ${STILL_DUE}`,
     "down: jo put 20 on the lamp and will pay the remaining 45 saturday": `<new>|<person>|he|she|they [left|put|gave_me] $ on|for|toward|towards <art>? <piece> … ${REST}|${OWES} $`,

@@ -6,7 +6,7 @@ import { tableOf } from "./table.ts";
 export type AsideEffect = "aside";
 
 const LOOKS =
-  "look|look_at|see|check|check_out|view|inspect|go_see|go_look|take_a_look|have_a_look|scout|scope_out|eyeball|meet_about";
+  "look|looked|looked_at|checked_out|saw|viewed|inspected|look_at|see|check|check_out|view|inspect|go_see|go_look|take_a_look|have_a_look|scout|scope_out|eyeball|meet_about";
 /** That what was only seen was not bought. */
 const LEFT_IT =
   "didnt|did_not|passed|pass|walked|walked_away|left_it|left|not_for_me|not_for_us|not_worth|wasnt_worth|wasnt_for|came_home_empty_handed|came_home_with_nothing|came_back_with_nothing|came_back_empty_handed|went_home_empty_handed|no_dice|no_go|no_luck|no_deal";
@@ -62,6 +62,8 @@ const ROWS = rowsOf<AsideEffect>({
   "aside: put 75 from the chest on my loan":
     "$ [from|of|off|out_of <art>? <piece> sale|money|profit|cash|flip?] went|all|straight|right* to|toward|towards|on|onto|into|at|against <art>? <any>? loan|<loan>|debt",
   "aside: sent 120 to the loan out of the dresser money": `loan [from|of|off|out_of|with|using <art>|my|our? <piece> sale|money|profit|profits|cash|flip|proceeds] ;`,
+  "aside: sent the loan 120 from the dresser":
+    "loan $ [from|out_of|off <art>|my|our? <piece> sale|money|profit|cash|flip?] ;",
   "aside: out of the dresser money i sent 120 to the loan":
     "^ so|and|ok|then* [from|out_of|with|using <art>|my|our? <piece> sale|money|profit|profits|cash|flip|proceeds ,?] … $ … loan",
   "aside: paid 120 to the loan with what i got for the dresser":
@@ -191,7 +193,7 @@ const ROWS = rowsOf<AsideEffect>({
   "aside: my son took a 20 deposit on the desk when i was out":
     "<ours> … <piece> [when|as|since|because|bc|cause i|we was|were|am <any> <any>?] ;",
   "aside: sanded the desk 2h while listening to a show":
-    "$|deposit|down|<piece>|<time>|<miles>|<place>|<supply>|<day>|<method>|<buyer>|<labor> [while|whilst|where|even_though|although|before|after !all|fee|fees|deposit|deposits|<day> >] ;",
+    "$|deposit|down|it|<piece>|<time>|<miles>|<place>|<supply>|<day>|<method>|<buyer>|<labor> [while|whilst|where|even_though|although|before|after !all|fee|fees|deposit|deposits|<day> >] ;",
   "aside: gave the card table to the school library":
     "gave|gifted|donated|donating|gifting <art>? <piece> away|off? to <art>? [<new>|<plain>|<place>|<theirs>|<lives>|school|local|public|town|city|county|homeless|animal|fire|police|community|youth|senior* library|shelter|station|department|center|school|church|sale|drive|pantry|ministry|mission|camp|home|hospital|club|troop|theater|museum|daycare|preschool|classroom|class] ;",
 });

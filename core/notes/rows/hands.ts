@@ -68,10 +68,16 @@ export const HANDS = rowsOf<OwnerEffect>({
   "carried: bought chair 20, delivery 15": `<~buy> … <piece> … $ ,|and|plus|+|&|-|.|;|for|<art>* [${BESIDE_PRICE} and|&|+? ${BESIDE_PRICE}?] was|came_to|:|at|for|another* $`,
   "word: sold the desk to imani for 140, payment by transfer":
     "<~sell>|went … $ [,|-|and|.|with* payment|the_payment|payment_was|payment_came|paid by|via|in|with|through|as <art>?] <method> ;",
+  "listed: dresser's up again for 165":
+    "<piece> [is|s|its|it? up|back_up|online|live again] for|at|asking? $",
   "held: promised the bench to my neighbor":
     "^ i|we|have|ive|weve|already|just* [promised] <art>? <piece> to !$",
   "held: tom asked me to hold the desk till monday, so i am":
     "[wants|wanted|asked|asks|needs|needed me|us to hold|save|keep|reserve] <art>? <piece>|it … ,|.|-|and|so|but so|and|i|we|im* am|did|will|will_do|said_ok|said_yes|said_sure|said_fine|agreed|told_him_ok|told_her_ok|told_him_yes|told_her_yes ;",
+  "word: told hank i'll hold the vanity until wednesday":
+    "^ so|ok|and|just|i|we* [told|promised|texted] <art>? !<kin> <new>|<person> that? id|ill|i|we|wed|well will|would|ll|d|am|can* hold|save|keep|reserve <art>? <piece>|it",
+  "held: told hank i'll hold the vanity until wednesday":
+    "^ so|ok|and|just|i|we* told|promised|texted <art>? !<kin> <new>|<person> [that? id|ill|i|we|wed|well will|would|ll|d|am|can* hold|save|keep|reserve] <art>? <piece>|it",
   "word: told my husband to hold the hutch for nell":
     "^ [told|asked|let|reminded|texted|had|got|called <art>? <kin> know|that*] to? hold|holding|reserve|save|<~hold> !$",
   "word: fabric for the chairs was 31.40, wifes card":

@@ -1,5 +1,6 @@
 import { HELD } from "./agreed.ts";
 import { COUNTS } from "./counts.ts";
+import { LAMENTED, NOBODY } from "./laments.ts";
 import { MEASURES } from "./measures.ts";
 import { NO_PRICES } from "./no-prices.ts";
 import { AGAIN, type NumberEffect, OWED } from "./owed.ts";
@@ -221,6 +222,9 @@ const LAST = rowsOf<NumberEffect>({
     "[two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fifteen|twenty|thirty <opinion>|<plain>|<trait>? <lives>]",
   // Deposits beside a sale.
   "deposit: sold lamp 20 down": "<sell> … [$ deposit|down] !$",
+  "passing: nobody wants the dresser at 180 so now it's 155": `${NOBODY} ${LAMENTED} <art>? <piece>|it [at|for $] so|,|and|;|.|-`,
+  "deposit: dresser going to ruth for 160, 40 down today":
+    "going|goes|went to <art>? <person>|<new> … for|at $ ,|and|-|with [<art>? $ deposit|down] !$",
   "deposit: sold lamp deposit 20": "<sell> … [deposit|down|deposit_of $]",
 });
 

@@ -97,6 +97,15 @@ const ROWS = rowsOf<Says>({
   "agreed: told pete 150 was fine":
     "^ told|texted … $ [is|was|works|sounds fine|ok|okay|good|great ,|for|with|by|me|us*]",
   "aside: told pete 150 was fine": "^ [told|texted] !him|her|them",
+  "owed: got another 60 from pete, he has 80 to go":
+    "$ [to_go|left_to_go|to_pay|left_to_pay|still_to_go|still_to_pay|to_come|remaining] ;",
+  "never: gave up on pete, that 40 is gone": "$ [is|was|s? gone|lost|history|toast] for_good? ;",
+  "aside: pete moved away and never paid the 40":
+    "[has|had|just* moved|moves|moving|skipped|left away|out_of_state|out_of_town|out|town|states|abroad]",
+  "never: pete never paid the 40, calling it a loss":
+    "[calling|call|called|its|thats|chalking|putting|taking it|that|as|up|to|down* a loss|write_off|writeoff|wash]",
+  "out: pete doesnt have room for it anymore, gave the 25 back":
+    "[doesnt|dont|didnt|wont have|got the|any|enough? room|space|money|cash|place|way for|to|it|that|the|<piece>|anymore|left|now|after_all*]",
   "owed: pete only had 100 so he owes me 25": "[so|and|but|,|he|she|they|still|now* owes|owe|owing me|us?] $",
   "later: took 100 from pete, he'll bring the 25 next week": `[hell|shell|theyll|he|she|they|will|gonna|going_to|is* bring|pay|send|give|brings|pays|bringing|paying|sending me|us|the|other|last|rest|remaining*] $ ${DAYS} ;`,
   "aside: took 100 from pete, he'll bring the 25 next week": `$ [${DAYS}] ;`,

@@ -1,5 +1,6 @@
 import type { TurnEffect } from "./afterwards.ts";
 import { COMES, HOW } from "./fates.ts";
+import { LAMENTED, NOBODY } from "./laments.ts";
 import { rowsOf } from "./row.ts";
 
 const ERRAND =
@@ -16,6 +17,10 @@ const ALONG = "so|and|,|then|but|-|.*";
 
 /** One of us brings a piece to somebody. */
 const BROUGHT = "<ours>|<kin>|i|we delivered|dropped|dropped_off|took|brought|hauled|ran|handed|handed_over";
+
+/** What comes in for it there. */
+const TOOK_IN =
+  "collected|got|took_in|came_home_with|came_back_with|brought_back|brought_home|was_paid|got_paid";
 
 /** What is told beside a note and is none of it: errands of a drive, who was rid of what we took, whom it was told, which piece still waits. */
 export const TOLD_BESIDE = rowsOf<TurnEffect>({
@@ -55,7 +60,18 @@ export const TOLD_BESIDE = rowsOf<TurnEffect>({
   // Who brought it came home with its price.
   "word: dad dropped the desk off at their place, got 110 cash":
     "<ours>|<kin>|i|we [dropped|dropped_off|delivered] <art>? <piece> … ,|and … got|collected <art>? $ <method> !!dump|scrap|landfill",
-  "sold: my son delivered the bookcase and collected 65 cash": `${BROUGHT} <art>? <piece> … [and|,|then|-|.* collected|got|took_in|came_home_with|came_back_with|brought_back|brought_home|was_paid|got_paid] <art>? $ <method>|for_it|;|,|.|this|today|yesterday|while !!dump|scrap|landfill`,
+  "word: husband dropped the dresser off at her place, she paid him 175":
+    "<ours>|<kin> [dropped|dropped_off|delivered|took|brought|hauled] <art>? <piece> … ,|and he|she|they|buyer|guy|lady paid|gave|handed him|her|them|me|us? $",
+  "sold: husband dropped the dresser off at her place, she paid him 175":
+    "<ours>|<kin> dropped|dropped_off|delivered|took|brought|hauled <art>? <piece> … [,|and* he|she|they|buyer|guy|lady paid|gave|handed him|her|them|me|us?] <art>? $ !!dump|scrap",
+  "sold: my son delivered the bookcase and collected 65 cash": `${BROUGHT} <art>? <piece> … [and|,|then|-|.* ${TOOK_IN}] <art>? $ <method>|for_it? ; !!dump|scrap|landfill`,
+  "sold: my son delivered the bookcase and collected 65 cash while i was out": `${BROUGHT} <art>? <piece> … [and|,|then|-|.* ${TOOK_IN}] <art>? $ <method>|for_it? ,|.|this|today|yesterday|while !!dump|scrap|landfill`,
+  "word: son dropped the bookcase off at ruths, she paid him 65":
+    "<ours>|<kin> dropped|dropped_off|delivered|took|brought|hauled <art>? <piece> off|over|out* [at|to|with <new>] ,|and",
+  // What nobody wants at its price, and what was only seen on a drive.
+  "word: nobody wants the dresser at 180 so now it's 155": `^ so|ok|well* [${NOBODY} ${LAMENTED}] <art>? <piece>|it`,
+  "word: went and looked at a credenza, 18 miles":
+    "^ !!$ … [looked_at|saw|checked_out|viewed a|an|another <piece>] ,|-|and … <miles>",
   "sold: mom handed the desk over to a young couple, 110 cash":
     "[handed] <art>? <piece> over to <art>|some? <person>|<new> … ,|for|-? $ <method>?",
   "sold: ray has the cabinet now, 130": "^ [<new>|<person> has|have] <art>? <piece> now|already|as_of_today",

@@ -48,6 +48,8 @@ function isVisit(tokens: readonly Tok[], stretch: Stretch): boolean {
     if (kind !== "word") return false;
     if (text.split(" ").every((word) => VISITS.has(word) || BESIDE_VISIT.has(word) || BRINGS_REST.has(word)))
       continue;
+    // "rest when he gets paid"
+    if (text === "paid" && /^gets?$/.test(tokens[at - 1]?.text ?? "")) continue;
     // "can't come till thursday"
     if (CANNOT.has(text) || DENIES.has(text)) {
       if (!tokens.slice(at, to).some((other) => TILL.has(other.text))) return false;

@@ -1,4 +1,5 @@
 import type { Tok } from "../clause.ts";
+import { isHereAgain } from "../judging/refunding.ts";
 import type { Mention, Reading } from "../reading.ts";
 import { unfinished } from "../rows/unfinished.ts";
 import { unitsOf } from "../rows/units.ts";
@@ -23,7 +24,7 @@ export function withoutTold(readings: Reading[], lexed: () => Tok[], read: Read)
   if (!isOpen && !isAsked) return readings;
   const tokens = lexed();
   if (tokens.length > TOKENS_MAX) return readings;
-  if (isOpen) return besideTold(tokens, read) ?? ledUpTo(tokens, read) ?? readings;
+  if (isOpen) return cameBack(besideTold(tokens, read) ?? ledUpTo(tokens, read), tokens) ?? readings;
   // "sold the dresser 150, he bought a boat": the facts beside it stand as they were read.
   const made = wholeWithout(tokens, tellingsIn(tokens)(isTold), read);
   return made?.length === readings.filter(({ kind }) => kind !== "unclear").length ? made : readings;
@@ -57,6 +58,12 @@ const isOfVisit = (reading: Reading): boolean =>
   reading.kind === "unclear"
     ? (!reading.byBooks || isFor(reading, "deposit")) && !isFor(reading, "offer")
     : reading.kind === "hold" && reading.date !== undefined;
+
+/** "dresser's back, didn't go up their stairs, refunded the 170": what is left out may say that the piece is here again. */
+function cameBack(made: Reading[] | null, tokens: readonly Tok[]): Reading[] | null {
+  if (!made?.some(({ kind }) => kind === "refund") || !isHereAgain(tokens)) return made;
+  return made.map((one) => (one.kind === "refund" && !one.unpaid ? { ...one, returned: true } : one));
+}
 
 /** What tokens say without what is told beside it; null where that is nothing whole. */
 function besideTold(tokens: Tok[], read: Read): Reading[] | null {

@@ -50,6 +50,8 @@ export const STILL_WANTED = wordSet("want wants wanted asking asks asked owe owe
 
 /** Between a piece and what became of it. */
 export const BEFORE_RETURNED = wordSet("was is got just been today");
+/** Between a piece and that it is here again. */
+export const BEFORE_BACK = wordSet("is was its s now already got");
 
 /** No more reminders. */
 export const NUDGES_OFF =
