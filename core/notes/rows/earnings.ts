@@ -45,7 +45,6 @@ export const EARNINGS = rowsOf<OwnerEffect>({
     "^ $ [for? <art>? delivery|hauling|drop_off] plus|and|+|&|with <art>? $ tip",
   "delivery: delivery 30 plus tip 5": "^ [delivery|hauling] $ plus|and|+|&|with tip $",
   "word: dana threw in another 15 for delivering it": `^ oh|and|plus|also* [${THEY} threw_in|threw|kicked_in|chipped_in|added in? an|a|another|extra?] $ for|to <art>? ${BRINGING}`,
-  "word: ruth threw in 10 extra for helping her load it": `^ oh|and|plus|also* [${THEY} threw_in|threw|kicked_in|chipped_in|added in? an|a|another|extra?] $ extra|more|on_top`,
   "tip: ruth threw in 10 extra for helping her load it": `^ oh|and|plus|also* ${THEY} threw_in|threw|kicked_in|chipped_in|added in? an|a|another|extra? $ [extra|more|on_top for|to|cause|because|bc i|we? ${BRINGING}|helped|helping me|us|him|her|them|load|carry|move|lift|unload|it|<art>|<piece>* up|down|in|out|over|upstairs|downstairs|inside*] ;`,
   "word: got tipped 15 by the dresser couple for delivery": `got|was|were|been|getting tipped $ [by|from <art>? <piece>|<opinion>|<trait>? people|lady|guy|couple|family|buyer|folks|<person>|<new> for|to|on? <art>? ${BRINGING}|it? it|them?]`,
   "delivery: dana threw in another 15 for delivering it": `^ oh|and|plus|also* ${THEY} threw_in|threw|kicked_in|chipped_in|added in? an|a|another|extra? $ [for|to <art>? ${BRINGING} it|them|her|him|that? off|over|up|out|in|down? upstairs|downstairs|inside|home? <art>? <piece>?] ;`,

@@ -69,7 +69,7 @@ export const TOLD_BESIDE = rowsOf<TurnEffect>({
   "word: son dropped the bookcase off at ruths, she paid him 65":
     "<ours>|<kin> dropped|dropped_off|delivered|took|brought|hauled <art>? <piece> off|over|out* [at|to|with <new>] ,|and",
   // What nobody wants at its price, and what was only seen on a drive.
-  "word: nobody wants the dresser at 180 so now it's 155": `^ so|ok|well* [${NOBODY} ${LAMENTED}] <art>? <piece>|it`,
+  "word: nobody wants the dresser at 180 so now it's 155": `^ so|ok|well* [${NOBODY} ${LAMENTED}] <art>? <piece>|it <grain>`,
   "word: went and looked at a credenza, 18 miles":
     "^ !!$ … [looked_at|saw|checked_out|viewed a|an|another <piece>] ,|-|and … <miles>",
   "sold: mom handed the desk over to a young couple, 110 cash":
