@@ -24,7 +24,7 @@ import { type Units, unitsOf } from "./rows/units.ts";
 import { inParts } from "./second-look/parts.ts";
 import { withSlipsMeant } from "./second-look/slips.ts";
 import { toldInPast } from "./second-look/tenses.ts";
-import { heldForVisit, withoutTold } from "./second-look/told-beside.ts";
+import { agreedWithDeposit, heldForVisit, withoutTold } from "./second-look/told-beside.ts";
 import { withNoteWithin } from "./second-look/within.ts";
 import { meantBy } from "./tokens/meant.ts";
 import { HINTS } from "./tokens/sign-bits.ts";
@@ -149,6 +149,8 @@ const WHOLE_TOKENS_MAX = 40;
 function withRest(noted: Reading[], all: readonly Tok[], isShort: boolean, told: Told): Reading[] {
   const { text, line } = told;
   const lexed = (): Tok[] => lexedOf(meantBy(told.typed, wordsIn(told.typed), language().lexer)).tokens;
+  const agreed = agreedWithDeposit(noted);
+  if (agreed) return [{ ...agreed, text }];
   const held = heldForVisit(noted, lexed, (rest) => partRead(rest, told));
   if (held) return held.length === 1 ? [{ ...held[0]!, text }] : held;
   if (noted.length === 1 && noted[0]!.back) return noted;

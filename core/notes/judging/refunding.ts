@@ -3,7 +3,7 @@ import { placeAfter, placeBefore, says, saysOneOf } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import type { ReadingFields } from "../reading.ts";
 import { ARTICLES } from "../words/filler.ts";
-import { ALL_OF_IT, BEFORE_BACK, BEFORE_RETURNED } from "../words/verbs.ts";
+import { ALL_OF_IT, BEFORE_BACK, BEFORE_RETURNED, BEHIND_BACK, BRINGS_BACK } from "../words/verbs.ts";
 
 /** A deposit given back belongs to a sale that fell through, and a supply returned is no refund to a buyer. */
 export function judgeRefund(fields: ReadingFields["refund"], clause: Clause): Trouble | null {
@@ -62,15 +62,21 @@ export function isHereAgain(tokens: readonly Tok[]): boolean {
       const thing = tokens[placeAfter(tokens, at + 1, ARTICLES)];
       return thing?.kind === "piece" || thing?.text === "it";
     }
+    // "it's back in my garage", "she brought it back"
+    const before = tokens[at - 1]?.text ?? "";
+    const isIt = before === "its" || (before === "it" && BRINGS_BACK.has(tokens[at - 2]?.text ?? ""));
+    const behind = tokens[at + 1];
+    const isAlone = isOver(behind) || BEHIND_BACK.has(behind?.text ?? "");
+    if (text === "back" && isIt && isAlone) return true;
     const piece = placeBefore(tokens, at - 1, BEFORE_BACK);
     const isSaidOfIt = (text === "is back" || text === "back") && tokens[piece]?.kind === "piece";
     // "the desk back leg"
-    const next = tokens[at + 1];
-    return (
-      isSaidOfIt && (piece < at - 1 ? next?.kind !== "amount" : next === undefined || next.kind === "mark")
-    );
+    return isSaidOfIt && (piece < at - 1 ? behind?.kind !== "amount" : isOver(behind));
   });
 }
+
+/** A row may have taken a mark to its words. */
+const isOver = (token: Tok | undefined): boolean => token === undefined || /^[,.;!-]/.test(token.text);
 
 function isMoneyReturned(clause: Clause): boolean {
   if (isPieceReturned(clause)) return false;

@@ -64,6 +64,8 @@ const ROWS = rowsOf<AsideEffect>({
   "aside: sent 120 to the loan out of the dresser money": `loan [from|of|off|out_of|with|using <art>|my|our? <piece> sale|money|profit|profits|cash|flip|proceeds] ;`,
   "aside: sent the loan 120 from the dresser":
     "loan $ [from|out_of|off <art>|my|our? <piece> sale|money|profit|cash|flip?] ;",
+  "aside: used the dresser sale to pay 60 on the loan":
+    "^ i|we|and|ok|so* [used|took|using <art>|my|our? <piece> sale|money|profit|cash to] pay|put|send … loan",
   "aside: out of the dresser money i sent 120 to the loan":
     "^ so|and|ok|then* [from|out_of|with|using <art>|my|our? <piece> sale|money|profit|profits|cash|flip|proceeds ,?] … $ … loan",
   "aside: paid 120 to the loan with what i got for the dresser":

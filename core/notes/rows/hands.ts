@@ -82,6 +82,8 @@ export const HANDS = rowsOf<OwnerEffect>({
     "^ [told|asked|let|reminded|texted|had|got|called <art>? <kin> know|that*] to? hold|holding|reserve|save|<~hold> !$",
   "word: fabric for the chairs was 31.40, wifes card":
     "<supply>|<~buy>|<spend> … $ … [,|-|on|from|with|using|by|it_was|that_was* my|our|the|his|her? <theirs>] <method> ;",
+  "word: drove 26 miles for a dresser and the lady had already sold it":
+    "<miles> … [for|to|to_see|to_get|to_look_at|to_check_out|to_pick_up <art>? <piece> but|only|and|,* <art>? he|she|they|<person>|seller|owner|guy|lady had|has|just|already* sold|gave|given|let it|that? go|away? when|before|by|the|time|i|we|got|there*] ;",
   "word: just talked to my wife, the dresser sold for 170":
     "^ [just|i|we* talked|spoke|chatted|checked to|with <art>? <kin> ,|and|-|:*] <piece>|the|it",
   "word: according to my husband the dresser sold for 170": "^ [according_to <art>? <kin> ,?]",
@@ -109,6 +111,7 @@ export const HANDS = rowsOf<OwnerEffect>({
   "help: caning was 40, tipped him 5": "[tipped him|her|them|em] $ <method>? ;",
   "help: had to tip the kid 5 to load it": "[tip|tipping the|a|my|our|that <person>|<kin>|helpers?] $",
   "word: marge tipped me 5": "^ [<new>] tipped me|us",
+  "word: marges husband tipped me 5": "^ oh|and|also* [<new>|<theirs> <kin>|<person>] tipped me|us",
   "word: tipped me 10 for loading": `tipped me|us $ [${TIPPED_FOR}`,
   "word: desk people tipped me 10":
     "^ so|and|oh|ok|also|plus* [<art>? <piece> people|lady|guy|couple|family|buyer|folks|man|woman|dude|girl|kid|kids] tipped me|us",

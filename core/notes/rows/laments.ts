@@ -8,7 +8,7 @@ export const LAMENTED =
   "biting|bites|bit|bite|buying|buy|ask|call|come|show|ring|rang|phone|phoned|text|answer|look|wants|want|wanted|wanting|likes|liked|asks|asked|asking|interested|messaging|messages|messaged|message|calls|called|calling|texts|texted|texting|responds|responding|responded|replies|replied|looking|looks|looked|shows|showed|cares|cared|inquired|reached_out|contacted|contacting|clicked|clicks|clicking|noticed|noticing|came|comes|coming";
 /** How little there is of what one hopes for. */
 export const SCARCE =
-  "no|zero|any|hardly_any|barely_any|not_many|not_much|few|nothing_but|only|just|nothing|not_one|not_a_single|just_a_few";
+  "no|zero|any|hardly_any|barely_any|not_many|not_much|few|nothing_but|only|just|nothing|not_one|not_a_single|just_a_few|not_getting_any|not_getting_many|havent_had_any|havent_gotten_any|not_seeing_any";
 /** What one hopes for of a listing, and what comes in its place. */
 export const INTEREST =
   "bites|bite|takers|taker|nibbles|nibble|interest|calls|call|messages|message|texts|offers|offer|looks|luck|action|movement|views|hits|traction|love|inquiries|enquiries|inquiry|enquiry|buyers|bidders|attention|lowballs|lowballers|lowball_offers|tire_kickers|tirekickers|scammers|crickets|silence";

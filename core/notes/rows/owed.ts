@@ -131,7 +131,7 @@ export const OWED = rowsOf<NumberEffect>({
   "part paid: sold the lamp 90 but she only had 60 on her":
     "<~sell>|took|bought|got|grabbed … $ … [but|and? only had|gave|paid|brought $ on|with|for her|him|them|me|us|it*]",
   "owed: sold the lamp to kim ninety, thirty of it next week":
-    "<~sell>|went|took|gone … $ ,|with|and* [$ of_it|of_that next_week|next_month|later|friday|payday|tomorrow|monday|to_come|when_they_can]",
+    "<~sell>|went|took|gone … $ ,|with|and* [$ of_it|of_that next_week|next_month|later|friday|payday|tomorrow|monday|to_come|when_they_can|when_she_gets_paid|when_he_gets_paid|when_they_get_paid|when_she_can|when_he_can]",
   "owed: desk went to teo for 150, he still owes 50 of it": `${WENT} … $ … ,|.|;|!|and|but* [he|she|they|buyer|but* still? owes|owe|owed|still_owes|owing me|us? still|about* $ of_it|of_that|on_it|on_that|still|yet|more? till|until|til|by|at? payday|pickup|next_week|next_month?] !of`,
   "owed: marcus took the desk, 90 cash today, remaining 60 next week": `${SALE} … ,|.|;|-? … $ … [,|and|plus|-|.|;|&|+* <art>|his|her|their? ${REST} of? $ <method>? is|are|due|comes|coming|in|on|by|this|next* ${LATER}]`,
   "owed: marcus took the desk, paid 90 cash, will bring the other 60": `${SALE} … ,|.|;|-? … $ … [,|and|plus|-|.|;|&|+* ${WILL}|paying|pays|bringing|brings* <art>|his|her|their? ${REST} of? $ <method>? ${LATER}?] ;`,

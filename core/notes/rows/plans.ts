@@ -33,6 +33,8 @@ export const PLANNED = rowsOf<TurnEffect>({
   "intention: lowering the hutch to 190 in two weeks": `[${DOING} … in <span>]`,
   "intention: lowering the hutch to 190 starting monday": `[${DOING} … starting|beginning|effective|as_of|as_from|from|come|by|this|next] !today <weekday>`,
   "intention: lowering the hutch to 190 once school is out": `[${DOING} … when|once|if|until|unless|as_soon_as|in_case|assuming] !!sold|paid|bought|came|left|gone`,
+  "intention: thinking about letting joan hold the desk with 20 down":
+    "[thinking|thinkin|considering|debating|mulling|planning|wondering|tempted|might|may|maybe about|of|on|if|whether|to? letting|let|having|asking|ask|telling|tell|making|getting|get <art>? <any> <word>?] hold|save|keep|take|have|buy|pay|put",
   "intention: tom wants to put 20 down on the desk":
     "[wants|want|wanted|would_like|like|hoping|hopes|offered|offers|willing|ready|trying to put|leave|give|send|pay|drop|drop_off|bring] me|us? $ … down|deposit|on|for|to_hold|toward|towards",
   "intention: vanity to 50, then i donate it": `[then|next i|we just|probably|finally? ${TO_COME}]`,

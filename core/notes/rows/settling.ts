@@ -91,12 +91,18 @@ const ROWS = rowsOf<Says>({
     "[i|we|so|but|and* let|letting|gave him|her|them have|take|keep it|that|the|one|<piece>* for_that?] ;",
   "forgiven: pete was 10 short, said fine":
     "[i|we|so|but|said|told|thats|its|was|him|her|them* fine|ok|okay|no_worries|no_problem|close_enough|forget_it|good_enough by|with|me*] ;",
+  "back: pete wanted his 25 back so i sent it":
+    "[wanted|wants|asked_for|asked his|her|their|the $|money|deposit back so|and|, i|we just|have|had_to* sent|gave|did|returned|refunded|mailed it|them|him|her?]",
   "out: pete wants his 25 back":
     "[asks|asked|asking|wants|wanted|would_like|needs|needed for? his|her|their|the|all|some* money|deposit|cash|$|it back|returned]",
   "less: pete asked for 10 off, said ok": "[asked|asks|wants|wanted for? another|a|an|some?] $ off",
   "agreed: told pete 150 was fine":
     "^ told|texted … $ [is|was|works|sounds fine|ok|okay|good|great ,|for|with|by|me|us*]",
   "aside: told pete 150 was fine": "^ [told|texted] !him|her|them",
+  "aside: two weeks and no word from pete, keeping his 25":
+    "[<span>|days|weeks and|with|later|,* no|without word|answer|reply|sign|news|text|call|response of|from?]",
+  "aside: pete hasnt answered in a week, keeping his 25":
+    "[hasnt|havent|has_not|didnt|doesnt|wont|isnt|never answered|answer|answering|replied|reply|replying|texted|called|responded|responding|shown|written in|for|since|all? <span>|<day>|days|weeks|week?]",
   "owed: got another 60 from pete, he has 80 to go":
     "$ [to_go|left_to_go|to_pay|left_to_pay|still_to_go|still_to_pay|to_come|remaining] ;",
   "never: gave up on pete, that 40 is gone": "$ [is|was|s? gone|lost|history|toast] for_good? ;",

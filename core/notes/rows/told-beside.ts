@@ -20,7 +20,7 @@ const BROUGHT = "<ours>|<kin>|i|we delivered|dropped|dropped_off|took|brought|ha
 
 /** What comes in for it there. */
 const TOOK_IN =
-  "collected|got|took_in|came_home_with|came_back_with|brought_back|brought_home|was_paid|got_paid";
+  "collected|got|took_in|came_home_with|came_back_with|brought_back|brought_home|brought_me_back|brought_me|brought_us|was_paid|got_paid";
 
 /** What is told beside a note and is none of it: errands of a drive, who was rid of what we took, whom it was told, which piece still waits. */
 export const TOLD_BESIDE = rowsOf<TurnEffect>({
@@ -72,6 +72,8 @@ export const TOLD_BESIDE = rowsOf<TurnEffect>({
   "word: nobody wants the dresser at 180 so now it's 155": `^ so|ok|well* [${NOBODY} ${LAMENTED}] <art>? <piece>|it <grain>`,
   "word: went and looked at a credenza, 18 miles":
     "^ !!$ … [looked_at|saw|checked_out|viewed a|an|another <piece>] ,|-|and … <miles>",
+  "sold: wife handed off the desk while i was working, 130 cash":
+    "<ours>|<kin>|i|we [handed_off|handed_over] <art>? <piece> … ,|for|- $ <method>? ;",
   "sold: mom handed the desk over to a young couple, 110 cash":
     "[handed] <art>? <piece> over to <art>|some? <person>|<new> … ,|for|-? $ <method>?",
   "sold: ray has the cabinet now, 130": "^ [<new>|<person> has|have] <art>? <piece> now|already|as_of_today",

@@ -6,7 +6,8 @@ import { unitsOf } from "../rows/units.ts";
 import { couldOf, isFor, isRefused } from "../unclear.ts";
 import { DENIES, WANTS, WORKS } from "../words/lived.ts";
 import { PIECE_PARTS } from "../words/parts.ts";
-import { PUTS_OR_HOLDS } from "../words/visits.ts";
+import { OF_SOMEBODY_ELSE, PUTS_OR_HOLDS } from "../words/visits.ts";
+import { saysAny } from "../words/words.ts";
 import { leadsOf, ofPiece } from "./leading.ts";
 import { isBesideDeal, isBesideDealOf } from "./of-deals.ts";
 import { besideIn, isBesideDeed, OURS, tellsWhy, turnsDeed } from "./of-ours.ts";
@@ -52,6 +53,31 @@ const isGiving = ({ text }: Tok): boolean => text.split(" ").some((word) => PUTS
 /** "left 20 on the trunk" of who comes back for it: that was no price. */
 const putDown = (reading: Reading): Reading =>
   (isFor(reading, "deposit") && couldOf(reading).find(({ kind }) => kind === "hold")) || reading;
+
+/**
+ * "joan offered 80 for the bookcase, I said ok, she put 20 down": what somebody puts down is for the price told before it,
+ * whatever that was by itself; null where the two are of different pieces or people.
+ */
+export function agreedWithDeposit(readings: readonly Reading[]): Reading | null {
+  const [told, hold, ...others] = readings;
+  if (told?.kind !== "unclear" || hold?.kind !== "hold" || others.length > 0) return null;
+  if (hold.deposit === undefined || hold.agreed !== undefined || !AGREEABLE.some((kind) => isFor(told, kind)))
+    return null;
+  const price = couldOf(told).find((each) => each.kind === "hold" || each.kind === "sell");
+  const sum = price?.kind === "hold" ? price.agreed : price?.kind === "sell" ? price.price : undefined;
+  if (sum === undefined || sum <= hold.deposit || saysAny(`${told.text} ${hold.text}`, OF_SOMEBODY_ELSE))
+    return null;
+  const { pieces, buyer } = price as { pieces?: Mention[]; buyer?: string };
+  const isSame = hold.follows === true || JSON.stringify(hold.pieces) === JSON.stringify(pieces);
+  const isOne = buyer === undefined || hold.buyer === undefined || hold.buyer === buyer;
+  if (!pieces || !isSame || !isOne) return null;
+  const who = hold.buyer ?? buyer;
+  const { follows: _, missing: __, ...kept } = hold;
+  return { ...kept, pieces, agreed: sum, ...(who === undefined ? {} : { buyer: who }) };
+}
+
+/** What such a price may be by itself. */
+const AGREEABLE = ["offer", "intention", "noVerb", "left", "unclaimed", "twoNumbers"] as const;
 
 /** Not understood, or held on the day on which somebody comes. */
 const isOfVisit = (reading: Reading): boolean =>

@@ -216,7 +216,9 @@ export const REST_TO_COME = wordSet("bring bringing brings owes owe owing later 
 export const OF_MORE_NOTES = wordSet("both before");
 
 /** "dana is good for the 30", "saw one like it in town, it was 60 not 10": of what is to come, or of another's. */
-export const CORRECTS_NOTHING = wordSet("good_for saw_one seen_one one_like_it one_just_like_it");
+export const CORRECTS_NOTHING = wordSet(
+  "good_for saw_one seen_one one_like_it one_just_like_it offered said_ok said_okay said_yes said_sure said_fine",
+);
 
 /** "both went for 300, the vanity was 220 of that", "got 5 off": a part of what is told there, or less than that. */
 export const OF_A_SUM = /\d (?:of (?:it|that|this|which|them|those)|off|short|under)\b/i;

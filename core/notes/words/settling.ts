@@ -136,7 +136,7 @@ export const BETWEEN_PAYMENTS = /\s*(?:[,;&+]|\band\b|\bthen\b|\balso\b)[\s,]*(?
 
 /** Who brought it took in what was left to pay. */
 export const BROUGHT_AND_PAID =
-  /\b(?:delivered|dropped|took|brought|hauled|ran|handed)\b[^.;]*\b(?:collected|took in|came home with|got) \$?\d/i;
+  /\b(?:delivered|dropped|took|brought|hauled|ran|handed)\b[^.;]*\b(?:collected|took in|(?:came|got) (?:home|back) with|got|(?:he|she|they) (?:paid|gave|handed)(?: (?:him|her|them|me|us))?) (?:the |my |his |her )?\$?\d/i;
 
 /** It is put on a piece that stays here. */
 export const PUTS_TOWARD = /\b(?:towards?|still (?:holding|on hold)|deposit)\b/i;

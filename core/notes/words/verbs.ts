@@ -51,6 +51,10 @@ export const STILL_WANTED = wordSet("want wants wanted asking asks asked owe owe
 /** Between a piece and what became of it. */
 export const BEFORE_RETURNED = wordSet("was is got just been today");
 /** Between a piece and that it is here again. */
+export const BEHIND_BACK = wordSet("in at here home now and so today again already");
+export const BRINGS_BACK = wordSet(
+  "brought bring brings took take taking carried sent hauled returned returning",
+);
 export const BEFORE_BACK = wordSet("is was its s now already got");
 
 /** No more reminders. */

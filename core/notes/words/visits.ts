@@ -31,3 +31,8 @@ export const TILL = wordSet("until till til before");
 export const PUTS_OR_HOLDS = wordSet(
   "put left gave sent paid handed took got dropped made wired hold holding held reserved reserving saving keeping",
 );
+
+/** Not who was told of before, or not what they said. */
+export const OF_SOMEBODY_ELSE = wordSet(
+  "else another other different instead second next no not never didnt wont refused declined",
+);
