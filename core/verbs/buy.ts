@@ -76,7 +76,7 @@ export const buy = defineVerb({
       // "auction win: lamp 20", "todays haul: lamp 6, rug 10": a heading that says what became of them.
       {
         say: phrases(
-          "auction_win auction_wins auction_buy new_pickup new_pickups new_find new_finds new_buy new_buys new_purchase new_purchases new_piece new_pieces haul hauls todays_haul todays_pickups todays_finds todays_find todays_buys todays_pickup",
+          "auction_win auction_wins auction_buy new_pickup new_pickups new_find new_finds new_buy new_buys new_purchase new_purchases new_piece new_pieces haul hauls thrift_run thrift_runs thrift_trip thrift_haul thrift_finds junk_run picking_run picking_trip todays_haul todays_pickups todays_finds todays_find todays_buys todays_pickup",
         ),
         with: ["piece", "number"],
         without: ["supplyFirst", "duration", "miles"],

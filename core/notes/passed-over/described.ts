@@ -4,21 +4,18 @@ import { HINTS } from "../tokens/sign-bits.ts";
 import {
   ALONG_WITH,
   BEFORE_LIKENESS,
-  FROM,
   HAS_OR_LACKS,
   IS_LIKE,
   ITS_OWN,
   LIKE_PARTS,
   NO_LIKENESS,
   NOT_THERE,
-  SELLER_AND_I,
-  TELLS_OF_SELLER,
   TO_BE_DONE,
-  UNDOES_PURCHASE,
 } from "../words/described.ts";
 import { AND, PREPOSITIONS } from "../words/links.ts";
 import { isLived } from "../words/lived.ts";
 import { BLEMISHES, HURTS, PIECE_PARTS } from "../words/parts.ts";
+import { isFromSomebody, isTaleOfOthers, withoutSeller } from "./sellers.ts";
 
 /*
  * What is told of a piece beside its purchase: how it is ("missing a shelf", "one drawer sticks", "comes with a key") and
@@ -28,10 +25,9 @@ import { BLEMISHES, HURTS, PIECE_PARTS } from "../words/parts.ts";
 
 /** The tokens of a line without what is told of a piece that was bought; the same ones where nothing is. */
 export function withoutDescribed(tokens: Tok[]): Tok[] {
-  const bought = tokens.findIndex(saysBought);
-  if (bought < 0 || !tokens.some(({ kind }) => kind === "piece")) return tokens;
-  const without = withoutSeller(tokens);
-  return withoutLikeness(without);
+  const isOfPurchase = tokens.some((token, at) => saysBought(token) || isFromSomebody(tokens, at));
+  if (!isOfPurchase || !tokens.some(({ kind }) => kind === "piece")) return tokens;
+  return withoutLikeness(withoutSeller(tokens));
 }
 
 const saysBought = (token: Tok): boolean => headsOf(token).some(({ kind }) => kind === "buy");
@@ -63,7 +59,7 @@ function withoutLikeness(tokens: Tok[]): Tok[] {
       continue;
     }
     const token = tokens[at]!;
-    if (saysBought(token)) isOfPurchase = true;
+    if (saysBought(token) || (hasPiece && isFromSomebody(tokens, at))) isOfPurchase = true;
     else if (saysOther(token)) isOfPurchase = false;
     hasPiece ||= token.kind === "piece";
     hasPrice ||= token.kind === "amount" || headsOf(token).some(({ said }) => said.means["price"] === 0);
@@ -91,7 +87,9 @@ function likenessAt(tokens: readonly Tok[], from: number, hasPrice: boolean): St
   for (let to = end; to > said; to -= 1) {
     if (to < end && !(isAnd(tokens[to]!) || tokens[to]!.text === "but" || tokens[to]!.text === "from"))
       continue;
-    if (isLikeness(tokens, said, to, hasPrice) && !isPriced(tokens, to, hasPrice)) return { from, to };
+    const isTold =
+      isLikeness(tokens, said, to, hasPrice) || (hasPrice && said > from && isTaleOfOthers(tokens, said, to));
+    if (isTold && !isPriced(tokens, to, hasPrice)) return { from, to };
   }
   return null;
 }
@@ -99,7 +97,10 @@ function likenessAt(tokens: readonly Tok[], from: number, hasPrice: boolean): St
 /** "new knobs, 12": its own price. */
 const isPriced = (tokens: readonly Tok[], to: number, hasPrice: boolean): boolean => {
   const next = tokens[to]?.kind === "mark" ? tokens[to + 1] : tokens[to];
-  return hasPrice && (next?.kind === "amount" || next?.kind === "duration" || next?.text === "was");
+  const at = tokens[to]?.kind === "mark" ? to + 1 : to;
+  // "butcher block top, one wheel missing"
+  const isAmount = next?.kind === "amount" && !isCountOfParts(tokens, at, tokens.length);
+  return hasPrice && (isAmount || next?.kind === "duration" || next?.text === "was");
 };
 
 function isLikeness(tokens: readonly Tok[], from: number, to: number, hasPrice: boolean): boolean {
@@ -127,9 +128,11 @@ function isLikeness(tokens: readonly Tok[], from: number, to: number, hasPrice: 
       !ITS_OWN.has(tokens[place - 1]!.text)
     )
       return false;
-    hasPiece ||= token.kind === "piece";
+    // "butcher block top" is a top.
+    const isWhole = token.kind === "piece" && !isPartAt(tokens, place + 1);
+    hasPiece ||= isWhole;
     const words = wordsOf(token);
-    if (words.some(isPartWord) || token.roles.labor) parts += 1;
+    if (words.some(isPartWord) || token.roles.labor || isOneOfThem(tokens, place)) parts += 1;
     else if (token.unknown) strange += 1;
     if (words.some((word) => HURTS.has(word) || BLEMISHES.has(word))) hurts += 1;
     isState ||= parts > 0 && words.some((word) => IS_LIKE.has(word) || HURTS.has(word) || isLived(word));
@@ -154,6 +157,17 @@ function isBefore(tokens: readonly Tok[], at: number, to: number): boolean {
 
 const isOpener = (text: string): boolean =>
   text.split(" ").some((word) => HAS_OR_LACKS.has(word) || TO_BE_DONE.has(word));
+
+const isPartAt = (tokens: readonly Tok[], at: number): boolean =>
+  tokens[at]?.kind === "word" && PIECE_PARTS.has(tokens[at]!.text);
+
+/** "one chair wobbles", of chairs told before. */
+const isOneOfThem = (tokens: readonly Tok[], at: number): boolean => {
+  const next = tokens[at + 1];
+  const isState =
+    next?.kind === "word" && (HURTS.has(next.text) || IS_LIKE.has(next.text) || isLived(next.text));
+  return tokens[at]!.kind === "piece" && isState && isSpokenOf(tokens, at, tokens[at]!.mention?.name);
+};
 
 /** A piece that is told of outside. */
 const isSpokenOf = (tokens: readonly Tok[], at: number, name: string | undefined): boolean =>
@@ -189,6 +203,7 @@ function isOfLikeness(
   if (kind === "piece") {
     if (mention?.number !== undefined) return false;
     return (
+      isPartAt(tokens, at + 1) ||
       PIECE_PARTS.has(words.at(-1)!) ||
       PIECE_PARTS.has(mention?.name ?? "") ||
       isSpokenOf(tokens, at, mention?.name)
@@ -222,49 +237,3 @@ function isCountOfParts(tokens: readonly Tok[], at: number, to: number): boolean
 
 const COUNTS_WITHIN = 3;
 const OF_NO_COUNT = new Set([...PREPOSITIONS, "is", "are"].filter((word) => word !== "of"));
-
-/* Who sold it. */
-
-function withoutSeller(tokens: Tok[]): Tok[] {
-  for (let at = 1; at < tokens.length; at += 1) {
-    if (!FROM.has(tokens[at]!.text)) continue;
-    const opens = opensTale(tokens, at + 1);
-    if (opens < 0) continue;
-    const ends = endOfTale(tokens, opens);
-    if (ends > opens) return withoutSeller([...tokens.slice(0, opens), ...tokens.slice(ends)]);
-  }
-  return tokens;
-}
-
-/** Where it begins to be told of somebody named from a place on; -1 where it does not. */
-function opensTale(tokens: readonly Tok[], from: number): number {
-  for (let at = from; at < tokens.length && at <= from + WHO_WITHIN; at += 1) {
-    const { kind, text, roles } = tokens[at]!;
-    if (kind !== "word") return -1;
-    const isBehindWho = at > from && !tokens[at - 1]!.roles.filler;
-    if (isBehindWho && (TELLS_OF_SELLER.has(text) || SELLER_AND_I.has(text))) return at;
-    if (at > from && tokens[at - 1]!.roles.person && /ing(?: |$)/.test(text)) return at;
-    if (roles.hedge || (headsOf(tokens[at]!).length > 0 && !roles.filler && !roles.person)) return -1;
-  }
-  return -1;
-}
-
-const WHO_WITHIN = 5;
-
-/** How far it is told: up to a mark, a sum, a day or a way to pay; nowhere where that may undo the purchase. */
-function endOfTale(tokens: readonly Tok[], from: number): number {
-  for (let at = from; at < tokens.length; at += 1) {
-    const { kind, text, roles, mention } = tokens[at]!;
-    const next = tokens[at + 1];
-    const isBeforePrice = next?.kind === "amount" && (text === "for" || text === "at" || text === "on");
-    if (kind === "mark" || kind === "amount" || kind === "day" || isBeforePrice || roles.method)
-      return at - from > 1 ? at : -1;
-    if (kind === "piece" && !mention?.it && !isTheirs(tokens[at - 1])) return -1;
-    if (kind !== "word" && kind !== "piece") return -1;
-    if (text.split(" ").some((word) => UNDOES_PURCHASE.has(word)) || (at > from && isAnd(tokens[at]!)))
-      return -1;
-  }
-  return tokens.length - from > 1 ? tokens.length : -1;
-}
-
-const isTheirs = (token: Tok | undefined): boolean => /^(?:his|her|their|hers|all)$/.test(token?.text ?? "");

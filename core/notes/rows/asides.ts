@@ -161,6 +161,8 @@ const ROWS = rowsOf<AsideEffect>({
     "<supply> … [to get|bring|haul|move|carry|fetch|take|drag|lug|cart|transport it_all|them_all|everything|all_of_it|all_of_them|the_lot|the_haul|all_that|all_this|stuff|the_stuff|our_stuff home|back|here|over|there|in|out|today|with*]",
   "aside: rented a sander for the day 29":
     "rented|rental|hired|leased|rent|renting … [for <art>|one|half|whole|full* day|weekend|week|afternoon|morning|evening|night|few_hours|couple_hours]",
+  "aside: stripper for the hutch and desk 24 split it between them":
+    "<supply> … $ [,|-|.|(* split|shared|divide|divided it|that? between|across|over|among|evenly <art>|them|both|two|all|the_two*] ;",
   "aside: dump fee 12, old mattress":
     "^ <art>? dump_fee|dump_fees|dump_run|landfill_fee|landfill|disposal_fee|tipping_fee|dump|junk_fee $ [,|-|:|for|(* a|an|some|another|somebodys|their|<junk>* <junk>|<piece> and|&|,? some|old|other|the* junk|trash|stuff|crap? )?] ;",
   "aside: sold mirror 45 and plant stand 22 cash both": "<~sell> … $ … $ <method> [<ofthem>] ;",

@@ -24,6 +24,11 @@ export const HAULS = rowsOf<TurnEffect>({
     "^ i|we|was|were|just|so* [out|out_and_about|went_out|shopping|went_shopping|thrifting|junking|picking|driving_around|running_around|running_errands with <art>|my|our|all* <kin>|<person>|kids|girls|boys|family and? <kin>?] ,|and|-|today|this_morning|this_afternoon|earlier|yesterday|<day>*",
   "word: grabbed a bench off the curb on the way to a service call, free":
     "<~buy> … <piece> … [on_the_way|on_my_way|on_our_way|on_way home|to|back|from|in|over|into|out|there !get|pick|collect|fetch|see|look|us|me <word>? <word>? <word>?] ,|$|;|.|free|no|for|-",
+  "word: my husband came home with a rocking chair, says he paid 20 for it":
+    "<ours>|<kin>|he|she … <piece> ,|and|-* [says|said|told_me|swears he|she|they|that|only*] paid|got $",
+  "word: bought a stool 4, didn't buy the table":
+    "<~buy> <art>? <piece> ,|for|at|-* $ [,|but|and|.|-* i|we? didnt|did_not|passed_on|left|skipped|passed_up buy|get|take|want|bother_with? the|that|their <piece>] ;",
+  "word: customer wanted a different color so another quart 18 for the nightstand": `^ [he|she|they|buyer|<art>|<person>|<kin>* asked_for|wanted|wants|requested|prefers|changed <word>? <word>? <word>? <word>? <word>? so] i|we|had_to|${GOT}|ordered|new|<art>|another|<trait>* <supply>|<container> … $`,
   // Why a thing was bought is no offer.
   "word: carol asked for new knobs so knobs 15 for the hutch": `^ [he|she|they|buyer|<art>|<person>|<new>|<kin>* asked_for|wanted|wants|asked_about|requested|prefers|prefered|insisted_on <art>|new|<trait>|<opinion>|<plain>|different|more* <supply>|<part> <part>? on_it|for_it|instead|too? so|,|and|-*] i|we|had_to|${GOT}|ordered|new|<art>|<trait>* <supply>|<part> … $`,
   "word: new knobs on the hutch 15, the old ones were stripped":

@@ -45,6 +45,8 @@ export const PARTS = rowsOf<OwnerEffect>({
   "part: bought base of a dresser 20": "[<part> <part>? of|off <art>? <piece>] !<~finish>",
   "supply: one quart of white for the dresser 22":
     "[#|a|an|one|another|some|half? <container>|<grain> of <trait> <trait>?] !<piece>|<supply>|<trait>",
+  "supply: another quart 18 for the nightstand":
+    "[#|a|an|one|another|more? <container>] ,|for|at|was* $ for|on <art>? <piece>",
   "supply: new mirror for the vanity 38":
     "^ <art>? [<newpart>] for|to|on|in <art>? <piece> ,|for|was|at|-* $",
   "supply: bought seat for chair 20":

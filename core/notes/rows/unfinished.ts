@@ -74,7 +74,8 @@ const BESIDE = rowsOf<TurnEffect>({
   "other: desk deal is done":
     "<piece> [deal|sale|listing|ad|pickup|delivery|photos|paperwork] is|is_all? <~finish>",
   // A reason, where nothing else was said of it.
-  "word: tossed the dresser, mold": "<retire> … <piece>|it|them !!<piece> !!<part> !!only|just|but [,|- >] ;",
+  "word: tossed the dresser, mold":
+    "<retire> … <piece>|it|them !!<piece> !!<part> !!only|just|but|free|for_free|no_charge [,|- >] ;",
 });
 
 /*

@@ -50,3 +50,22 @@ export const UNDOES_PURCHASE = wordSet(
     "pay pays paid owe owes owed sold sell sells hold holds holding held return returned refund refunded deposit scammed lied " +
     "changed backed showed show if unless but except until instead offered offer bought buy buys might may",
 );
+
+/** Others, of whom it is told what they did with a piece before. */
+export const SOMEBODY = wordSet(
+  "he she they hes shes theyre somebody someone whoever owner owners seller sellers landlord tenants",
+);
+export const ANIMALS = wordSet("cat cats dog dogs kids toddler mice");
+export const LEADS_TO_WHO = wordSet(
+  "and so but because cause cuz bc since as apparently turns_out i_guess guess i_think previous last prior old former the their its his her",
+);
+
+/** What one of us does beside a purchase that is no deed of the books. */
+export const KIN_DOES = wordSet(
+  "helped helps loves love hates hate likes thinks approves laughed spotted rolled",
+);
+
+/** Behind a denial these say no more than how it went. */
+export const BUDGES = wordSet(
+  "budge want need use like care know haggle even move negotiate charge mind remember realize have believe fit",
+);
