@@ -171,7 +171,7 @@ const WANTS =
 /** "50 down on vanity, marie, till tues": a word by itself between two marks. */
 const isApart = ({ tokens }: Clause, at: number): boolean => {
   const [before, next] = [tokens[at - 1], tokens[at + 1]];
-  return at > 0 && before?.text === "," && (next === undefined || next.text === ",");
+  return at > 0 && /^[,.;:-]$/.test(before?.text ?? "") && (next === undefined || next.text === ",");
 };
 
 /** "lady put 40 down on the hutch": whoever stands before the verb. */

@@ -66,7 +66,7 @@ export const HELD: readonly Row<NumberEffect>[] = [
     "agreed: made a deal with ruth on the dresser, 160, she gave me 40": `deal|agreement … <piece> [,|-|:|at|for $] ,|-|.|;|and|so <any>? ${PUTS} <art>? $`,
     // With somebody who is named between, and what was sent to have it held.
     "agreed: lena agreed on 110 for the desk and sent 20 to hold it": `[${OPENS}* ${WHO}* ${AGREES} ${TO}* $ ${IN_ALL}?] … … ,|-|.|;|and|so|but … ${PUTS} <art>? $ … deposit|down|to_hold|to_save|to_keep|to_reserve|toward|towards`,
-    "agreed: agreed on 110 for the desk with the lady down the street, 20 down": `[${OPENS}* ${WHO}* ${AGREES} ${TO}* $ ${IN_ALL}?] … … ,|-|.|;|and <art>? $ deposit|down`,
+    "agreed: agreed on 110 for the desk with the lady down the street, 20 down": `[${OPENS}* ${WHO}* ${AGREES} ${TO}* $ ${IN_ALL}?] … … ,|-|.|;|and <art>? $ deposit|down|now|today|up_front`,
     "agreed: held the bench for tina, final price 85": `${H} … [${OPENS}* ${SAID} price of|is|was|:? $ )?]`,
     "agreed: desk held for ben, 150 agreed": `${H} … [,|-|(|at|for* $ agreed|agreed_on|agreed_price|as_agreed|was_agreed )?]`,
     "agreed: hold the trunk for sam, we said 95, 15 down": `${H} … [,|-|(|.|;|!|/|so|and* ${WHO} said $ ${IN_ALL}?] … $ deposit|down`,

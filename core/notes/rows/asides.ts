@@ -66,6 +66,8 @@ const ROWS = rowsOf<AsideEffect>({
     "loan $ [from|out_of|off <art>|my|our? <piece> sale|money|profit|cash|flip?] ;",
   "aside: used the dresser sale to pay 60 on the loan":
     "^ i|we|and|ok|so* [used|took|using <art>|my|our? <piece> sale|money|profit|cash to] pay|put|send … loan",
+  "aside: dresser money went to the loan, 150":
+    "^ so|ok|and|the|my|our* [<piece> money|cash|profit|profits|sale] all|straight|right* went|goes|going to|toward|on … loan",
   "aside: out of the dresser money i sent 120 to the loan":
     "^ so|and|ok|then* [from|out_of|with|using <art>|my|our? <piece> sale|money|profit|profits|cash|flip|proceeds ,?] … $ … loan",
   "aside: paid 120 to the loan with what i got for the dresser":

@@ -39,6 +39,8 @@ const OWING = rowsOf<"none" | "unpaid">({
     "[bounced|bad|nsf|returned on? <art>? check|checks|chk|payment] !fee|fees|charge|charges",
   "unpaid: writing off the 30 she owes on the lamp":
     "[writing|wrote|write|written off|down] … " + OWED + "|" + REST + "|left|never",
+  "unpaid: mel never came through with the 60":
+    "[never|didnt|wont|hasnt_ever came|come|coming through|thru|up with] <art>|that|other|last|his|her|their* $",
   "unpaid: writing off the 50 for the hutch":
     "^ i|we|im|were|just|am|are* [writing|wrote|write off <art>|that|his|her|their $] for|on|from",
   "unpaid: wrote the 30 on the lamp off": "[writing|wrote|write <art>? $] … off",

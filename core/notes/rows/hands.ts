@@ -72,8 +72,10 @@ export const HANDS = rowsOf<OwnerEffect>({
     "<piece> [is|s|its|it? up|back_up|online|live again] for|at|asking? $",
   "held: promised the bench to my neighbor":
     "^ i|we|have|ive|weve|already|just* [promised] <art>? <piece> to !$",
+  "held: opal dropped off 60 for the armoire, wants me to hold it til saturday":
+    "dropped_off|dropped|sent|left|gave|gave_me|paid|handed_me|put … $ … [,|-|.|and|so|but he|she|they? wants|wanted|asked|asks me|us to hold|save|keep] <art>? <piece>|it",
   "held: tom asked me to hold the desk till monday, so i am":
-    "[wants|wanted|asked|asks|needs|needed me|us to hold|save|keep|reserve] <art>? <piece>|it … ,|.|-|and|so|but so|and|i|we|im* am|did|will|will_do|said_ok|said_yes|said_sure|said_fine|agreed|told_him_ok|told_her_ok|told_him_yes|told_her_yes ;",
+    "[wants|wanted|asked|asks|needs|needed me|us to hold|save|keep|reserve] <art>? <piece>|it … ,|.|-|and|so|but so|and|i|we|im* am|did|will|doing|will_do|said_ok|said_yes|said_sure|said_fine|agreed|told_him_ok|told_her_ok|told_him_yes|told_her_yes that|it|so? ;",
   "word: told hank i'll hold the vanity until wednesday":
     "^ so|ok|and|just|i|we* [told|promised|texted] <art>? !<kin> <new>|<person> that? id|ill|i|we|wed|well will|would|ll|d|am|can* hold|save|keep|reserve <art>? <piece>|it",
   "held: told hank i'll hold the vanity until wednesday":

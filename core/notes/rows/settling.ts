@@ -61,6 +61,7 @@ const ROWS = rowsOf<Says>({
     "[im|i|we|am|are* done|tired_of|giving|sick_of|quit|stopped|through asking|chasing|waiting|texting|calling|trying|up for|on|it|him|her|them|that*]",
   "paid: pete coughed up the 40": "[coughed|coughing|ponied|forked|stumped|shelled|anted up|over|out]",
   "paid: pete made good on the 40": "[made|makes|came|come good on|with|for?]",
+  "aside: pete came by with two guys and a trailer and took the bench": `[with|w <art>|his|her|their|some|two|three|couple|of|#* guys|men|friends|people|helpers|buddies|mates|kids and|& <art>? ${RIDES}]`,
   "aside: pete came for the bench with his sons van and paid the remaining 65": `[with|in|using|borrowed his|her|their|a|the|from* <theirs>|<kin>|<person>|friends|buddys|sons|dads|brothers|neighbors|big|borrowed* ${RIDES}] !$`,
   "aside: pete came with his roommates, 65 in twenties": `[with|w|and his|her|their|the|a|some|couple|few|of|two|three|four|#* ${COMPANY}|<kin>|<person>]`,
   "aside: pete fetched the bench a day early, paid the other 65":
@@ -103,6 +104,10 @@ const ROWS = rowsOf<Says>({
     "[<span>|days|weeks and|with|later|,* no|without word|answer|reply|sign|news|text|call|response of|from?]",
   "aside: pete hasnt answered in a week, keeping his 25":
     "[hasnt|havent|has_not|didnt|doesnt|wont|isnt|never answered|answer|answering|replied|reply|replying|texted|called|responded|responding|shown|written in|for|since|all? <span>|<day>|days|weeks|week?]",
+  "fetched: pete here now loading the bench, just got the 65":
+    "[here|is|are|now* loading|loading_up] <art>? <piece>|it",
+  "aside: pete is out, told him i'd keep 10 and gave back 15":
+    "[told|warned him|her|them? id|ill|i|we would|will|wed?] keep|kept",
   "owed: got another 60 from pete, he has 80 to go":
     "$ [to_go|left_to_go|to_pay|left_to_pay|still_to_go|still_to_pay|to_come|remaining] ;",
   "never: gave up on pete, that 40 is gone": "$ [is|was|s? gone|lost|history|toast] for_good? ;",

@@ -3,7 +3,7 @@ import { NO_ROLES, wordToken } from "../tokens/token.ts";
 import { isCommon } from "../words/daily.ts";
 import { ARTICLES_WIDE } from "../words/links.ts";
 import { DENIES } from "../words/lived.ts";
-import { HOUSEHOLD } from "../words/people.ts";
+import { HOUSEHOLD, isOwner } from "../words/people.ts";
 import { BESIDE_VISIT, BRINGS_REST, CANNOT, COMES_ALONG, RIDES, TILL, VISITS } from "../words/visits.ts";
 import { isDeed, isEnd, isSpokenOf, isUnlisted, type Stretch, stretchesOf } from "./told.ts";
 
@@ -58,6 +58,7 @@ function isVisit(tokens: readonly Tok[], stretch: Stretch): boolean {
     if (
       roles.person ||
       HOUSEHOLD.has(text) ||
+      isOwner(text) ||
       ARTICLES_WIDE.has(text) ||
       RIDES.has(text) ||
       COMES_ALONG.has(text)

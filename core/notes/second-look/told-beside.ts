@@ -71,7 +71,12 @@ export function agreedWithDeposit(readings: readonly Reading[]): Reading | null 
   const isSame = hold.follows === true || JSON.stringify(hold.pieces) === JSON.stringify(pieces);
   const isOne = buyer === undefined || hold.buyer === undefined || hold.buyer === buyer;
   if (!pieces || !isSame || !isOne) return null;
-  const who = hold.buyer ?? buyer;
+  const who =
+    hold.buyer ??
+    buyer ??
+    couldOf(told)
+      .map((each) => ("buyer" in each ? each.buyer : undefined))
+      .find(Boolean);
   const { follows: _, missing: __, ...kept } = hold;
   return { ...kept, pieces, agreed: sum, ...(who === undefined ? {} : { buyer: who }) };
 }
@@ -82,7 +87,7 @@ const AGREEABLE = ["offer", "intention", "noVerb", "left", "unclaimed", "twoNumb
 /** Not understood, or held on the day on which somebody comes. */
 const isOfVisit = (reading: Reading): boolean =>
   reading.kind === "unclear"
-    ? (!reading.byBooks || isFor(reading, "deposit")) && !isFor(reading, "offer")
+    ? !reading.byBooks || isFor(reading, "deposit")
     : reading.kind === "hold" && reading.date !== undefined;
 
 /** "dresser's back, didn't go up their stairs, refunded the 170": what is left out may say that the piece is here again. */

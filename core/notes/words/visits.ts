@@ -20,7 +20,7 @@ export const COMES_ALONG = wordSet(
 
 /** What stands around it. */
 export const BESIDE_VISIT = wordSet(
-  "up by over it them out here off can could will would ll gonna going to is are be being he she they hes shes theyre hell shell theyll w with in on at for and then when once as soon after before only not_before first later tomorrow tonight soon next week weekend morning afternoon evening noon day the a his her their borrowed bigger pay pays paying bring brings bringing due left",
+  "up by over it them out here off can could will would ll gonna going to is are be being he she they hes shes theyre hell shell theyll w with in on at for and then when once as soon after before only not_before first later tomorrow tonight soon next week weekend morning afternoon evening noon day the a his her their borrowed bigger pay pays paying bring brings bringing due left off work school church shift class practice lunch her_shift his_shift",
 );
 
 /** They cannot, before a day that they can. */
