@@ -1,6 +1,7 @@
 import type { Part } from "../tokens/token.ts";
 import {
   BEFORE_HUNDREDS,
+  BEHIND_NO_DOLLAR,
   CURRENCY_WORDS,
   NOTE_WORDS,
   PART_OF_ELSE,
@@ -101,6 +102,9 @@ function bucksAt(norms: readonly string[], at: number): Part | null {
   const isBuck = count.value === 1 && norms[next - 1] === "buck";
   const typed = isBuck && /^\d\d$/.test(norms[next] ?? "") ? { value: Number(norms[next]), words: 1 } : null;
   const small = typed ?? smallNumberAt(norms, next);
+  // "for a dollar", and no "dollar store" or "a dollar or two"
+  const isOne = norms[at] === "a" && norms[at - 1] === "for" && !BEHIND_NO_DOLLAR.has(norms[next] ?? "");
+  if (!small && isOne) return money(1, 2);
   // "forty dollars forty bucks": no cents.
   if (!small || small.value < 5 || small.value > 99 || CURRENCY_WORDS.has(norms[next + small.words] ?? ""))
     return null;

@@ -157,6 +157,10 @@ const ROWS = rowsOf<AsideEffect>({
     "^ [and|also|plus|i|we* threw_in|tossed_in|included|did|made|offered|gave_them|gave_her|gave_him free|the|a|an|local|dump|pickup* delivery|dropoff|drop_off|run|trip|pickup run|trip? ,|-|:|and|so|it|was|its|thats|for_free*] <miles>|drove",
   "aside: sandpaper 21 for the shop, not for one piece":
     "<supply> … [,|-|;|.|(* not for|on|toward|towards <art>|any|just|only|one|1|single|particular|specific|certain* piece|project|item|thing|job|build|flip )?]",
+  "aside: wood screws 5 and brads 4 general stock":
+    "<supply> … $ [,|-|;|.|(* for|all|just* general|shop|everyday stock|use|stuff|inventory|supply )?] ;",
+  "aside: knobs 15 for the hutch like carol asked":
+    "<supply> … $ … [,|-|;|.|(* like|as|the_way|just_like|because|since|cause|cuz he|she|they|buyer|<art>|<person>|<new>|<kin>* asked|asked_for|wanted|wants|requested|likes for? it|them|that|me_to|to? )?] ;",
   "aside: ratchet straps 27 they were on sale":
     "<supply> … [,|-|;|.|(* they|it|these|those|that|which|all|both|everything was|were|is|are on_sale|half_off|half_price|on_clearance|on_special|marked_down|discounted|cheap )?]",
   "aside: rented a trailer 29 to get it all home":

@@ -33,7 +33,7 @@ export const HANDED = rowsOf<OwnerEffect>({
   "buyer: bob gave me 40 for the desk":
     "^ [<art>? !<kin> <new>|<person>] gave|handed|sent me|us $ <method>? for <art>? <piece>|it|them|this|that|both",
   "giver: bob gave me a dresser":
-    "^ [<art>? <kin>|<new>|<person>|<place> at|from|in|down? <art>? <place>|<plain>?] gave me|us <art>? <any>? <piece>",
+    "^ [<art>? <kin>|<new>|<person>|<place> at|from|in|down? <art>|my? <place>|<plain>|work|church|school|gym?] gave me|us <art>? <any>? <piece>",
   "word: bob gave me 20": "^ [<art>? <kin>|<new>|<person>] gave me|us",
   "word: kyle got 20 for helping with hutch":
     "^ [<art>? <opinion>|<trait>|<plain>* <new>|<person>|<kin> got|gets] $ for help|helping|loading|moving|hauling|carrying|lugging",

@@ -29,6 +29,8 @@ export const HAULS = rowsOf<TurnEffect>({
   "word: bought a stool 4, didn't buy the table":
     "<~buy> <art>? <piece> ,|for|at|-* $ [,|but|and|.|-* i|we? didnt|did_not|passed_on|left|skipped|passed_up buy|get|take|want|bother_with? the|that|their <piece>] ;",
   "word: customer wanted a different color so another quart 18 for the nightstand": `^ [he|she|they|buyer|<art>|<person>|<kin>* asked_for|wanted|wants|requested|prefers|changed <word>? <word>? <word>? <word>? <word>? so] i|we|had_to|${GOT}|ordered|new|<art>|another|<trait>* <supply>|<container> … $`,
+  "word: bought bench 20, comes with 2 chairs":
+    "<~buy> <art>? <piece> ,|for|at* $ [,|and|-|.* it|which|that* comes|came with] #|<art>? <piece> ;",
   // Why a thing was bought is no offer.
   "word: carol asked for new knobs so knobs 15 for the hutch": `^ [he|she|they|buyer|<art>|<person>|<new>|<kin>* asked_for|wanted|wants|asked_about|requested|prefers|prefered|insisted_on <art>|new|<trait>|<opinion>|<plain>|different|more* <supply>|<part> <part>? on_it|for_it|instead|too? so|,|and|-*] i|we|had_to|${GOT}|ordered|new|<art>|<trait>* <supply>|<part> … $`,
   "word: new knobs on the hutch 15, the old ones were stripped":

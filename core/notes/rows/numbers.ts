@@ -66,6 +66,8 @@ const ROWS = rowsOf<NumberEffect>({
   "beside: footstool was 10 got it for 6": "<piece> [was|were|marked|tagged $] ,? got|bought|paid",
   "beside: haggled an armoire down from 80 to 55":
     "haggled|bargained|negotiated|talked|knocked|got … [down? from $] to $",
+  "beside: bought buffet 85, 15 less than he wanted":
+    "<~buy>|paid … $ [,|-|;|(* $ less|under|below|cheaper than? what? he|she|they|seller|<art>? <person> wanted|asked|was_asking|were_asking|had_it_at )?]",
   "beside: bought armoire 55 tag said 80":
     "<~buy>|paid … $ [,|-|.|;|(* the? tag|sticker|sign|price_tag|ticket said|says|was|read $]",
   // A share of the whole price.

@@ -57,6 +57,7 @@ export const PARTS = rowsOf<OwnerEffect>({
     "^ <art>? <piece> needed <art>|some|#? [new|fresh|replacement <trait>|<plain>|<part>|<supply>|<new>* <new>|<part>] ,|for|at|came_to* $ ;",
   "supply: rewired the lamps, 90 min, parts 14.60": "[parts|paper] were|was|cost|came_to|for|-* $",
   "part: replaced the shade, 12": "^ i|we? [replaced <art>? <part> <part>?] ,|for|was* $",
+  "word: lumber for drawer bottoms 14": "<supply> [for new|all|some|both|more* <part> <part>?] ,|:|-|was* $",
   "word: foam for the seat too, 9": "<supply> for <art>|its|that [<part> <part>?] !<part>",
   "word: paid the glazier 35 for new panes in the hutch":
     "<supply> $ for <art>? [<trait>|<plain>|<opinion>|new* <part> <part>? in|on|of <art>?] <piece>",
@@ -125,6 +126,8 @@ export const PARTS = rowsOf<OwnerEffect>({
   "supply: desk 4x4 post 18": "[<board> post|posts|stud|studs|board|boards|lumber|pine|fir|cedar|oak|poplar]",
   "supply: 120 grit 6":
     "^ #|some|a? [<gritty> paper|papers|disc|discs|disk|disks|pad|pads|sheet|sheets|sponge|sponges|belt|belts|block?] $|for",
+  "supply: 5 sheets of 120 grit for the dresser, 6.25":
+    "[#|a|few? sheet|sheets|pack|box|roll of <gritty> paper|sandpaper?] for|$|,|-",
   "supply: got 80 grit discs 11":
     "<~buy> #|some|a? [<gritty> paper|papers|disc|discs|disk|disks|pad|pads|sheet|sheets|sponge|sponges|belt|belts|block?] $|for",
   "supply: bought finish for desk 12": "<~buy> <art>|<trait>|some|clear|wood* [finish] for|$",

@@ -46,7 +46,7 @@ export const SELLER_AND_I = wordSet("i we my he she they");
 
 /** What is told of who sold it with any of these may undo the purchase, or is of its price. */
 export const UNDOES_PURCHASE = wordSet(
-  "never cancelled canceled cancels bailed ghosted flaked refused refuses asks asked asking says said tomorrow later next_week " +
+  "keep keeps keeping kept never cancelled canceled cancels bailed ghosted flaked refused refuses asks asked asking says said tomorrow later next_week " +
     "pay pays paid owe owes owed sold sell sells hold holds holding held return returned refund refunded deposit scammed lied " +
     "changed backed showed show if unless but except until instead offered offer bought buy buys might may",
 );

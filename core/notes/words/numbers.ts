@@ -95,3 +95,8 @@ export const OF_THINGS: ReadonlySet<string> = new Set(
     " ",
   ),
 );
+
+/** Behind "for a dollar" these say that it is not one dollar. */
+export const BEHIND_NO_DOLLAR = wordSet(
+  "each apiece ea per or store general tree bill bills amount figure value and a fifty quarter half more something twenty thirty forty ten seventy eighty ninety fifteen",
+);
