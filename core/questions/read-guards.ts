@@ -259,10 +259,15 @@ export function guarded(parts: Parts, f: Features): Mark | null {
   return null;
 }
 
+/** "What would the hutch go for at auction": what has not been, no figure of the books tells. */
+const SUPPOSED =
+  /^(?:so |and )?(?:what|how much)(?:s)? (?:would|could|might) (?!(?:i|we|it|they|everything|all)\b)/;
+
 /** "how can i make money", "should i have sold": advice is asked for, and no figure. */
 export function asksAdvice({ first, said }: Parts): boolean {
   return (
     /^(?:should|shall|must|would|could)$/.test(first) ||
+    SUPPOSED.test(said) ||
     /\b(?:i|we) should (?!know|like)/.test(`${said} `) ||
     /\b(?:could (?:i|we) have|(?:can|could) (?:i|we) (?!see|get|have)|(?:should|would|shall) (?:i|we) (?!see))/.test(
       said,

@@ -33,6 +33,12 @@ export const OF_COUNTS = waysOf({
   "what did june bring in after taking off the refund => what did june bring in": `v:revenue|sales|takings|gross|brought_in|bring_in|took_in|take_in|came_in|come_in r:3? , after|less|minus|net_of ${FREE_OF} refund|refunds|returns {taken|off|out} $ => $v $r`,
   "knobs and hinges all yr, total => knobs and hinges this year, total":
     "all|whole|entire|the_whole|the_entire yr|year long|round? !<year>|before|to|in|of|until|off => this year",
+  "what kind do i have the most of => most common kind unsold":
+    "^ what|which g:kind|source of? pieces|piece|furniture|thing? do|have <us> have|got|own right_now|still|unsold? the? most unsold|pieces|left? of|from? right_now|now|unsold|still? $ => most common $g unsold",
+  "what do i have the most of => most common kind unsold":
+    "^ what do|have <us> have|got|own right_now|still? the? most of right_now|now|still? $ => most common kind unsold",
+  "which source has the most unsold => most common source unsold":
+    "^ which|what? g:kind|source has|have|with the? most|biggest_number_of unsold pieces|left|things? now? $ => most common $g unsold",
   "count by kind => how many unsold by kind":
     "^ count|number|counts|tally|how_many of_pieces|pieces? by|per k:kind|type|kinds => how many unsold by $k",
   "how many pieces came in october => how many pieces did i buy in october":

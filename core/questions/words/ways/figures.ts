@@ -6,6 +6,10 @@ export const OF_FIGURES = waysOf({
     "^ what|which_ones have|did|do|am|are i|we ever? lost|lose|losing money on|with => which pieces lost money",
   "profit where they paid by check => profit on check sales":
     "where|when|that they|the_buyer|buyers|people|customers paid|pay|pay_me|paid_me by|with|in|via? a|an? m:<method> !for => on $m sales",
+  "average profit when cash => average profit on cash sales":
+    "when|where|if its|its_paid|theyre|it|they|paid|pay|paying|sold|sell|is|are|was? by|with|in|for? m:<method> !or|and => on $m sales",
+  "profit when sold on marketplace => profit on pieces listed on marketplace":
+    "when|where i|we|its|theyre? sold|listed|posted on =<any> => on pieces listed on",
   "which piece ate the most hours => which piece took the most hours":
     "ate|ate_up|eaten|swallowed|soaked_up|sucked_up|burned|burned_through up? the? w:most|least|fewest h:hours|time|minutes|labor => took the $w $h",
 

@@ -11,6 +11,18 @@ const THEN = "where|what|how? <us>? was|were|made|did|stood? at? in? =<stretch>"
 const WAY = "^ am_i|are_we doing? up_or_down|down_or_up|better_or_worse";
 
 export const OF_SIDES = waysOf({
+  "cash profit minus card profit => cash profit versus card profit":
+    "^ a:3 q:profit|revenue|sales|net|spending|hours|miles|fees minus|less b:3 =profit|revenue|sales|net|spending|hours|miles|fees => $a $q versus $b",
+  "april net minus may => april net versus may":
+    "q:profit|revenue|sales|net|spending|hours|miles|fees minus|less =<month> => $q versus",
+  "gas minus storage this year => gas versus storage this year":
+    "^ !profit|revenue|sales|net|made|spending|spent|everything|all|expenses|costs|income a:1 minus b:1 t:3? $ => $a versus $b $t",
+  "mom vs dad purchases => mom vs dad paid for pieces":
+    "^ a:1 j:vs|versus|or|against b:1 purchases|buying|buys $ => $a $j $b paid for pieces",
+  "dads purchases versus moms purchases => dads versus moms paid for pieces":
+    "^ a:1 purchases|buys j:vs|versus|or|against b:1 purchases|buys $ => $a $j $b paid for pieces",
+  "purchases: mom or dad => mom or dad paid for pieces which":
+    "^ purchases|buys , a:1 j:vs|versus|or b:1 $ => $a $j $b paid for pieces which",
   // Whoever asks, beside somebody else.
   "who spent more, me or dad => who spent more, myself or dad":
     "me|myself j:or|and|vs|versus|against|compared_to !i|we|did|do|what|how !<asks> p:1 => myself $j $p",

@@ -2,6 +2,8 @@ import { waysOf } from "../../plainer.ts";
 
 /** Stretches of time, by themselves and beside each other. */
 export const OF_TIMES = waysOf({
+  "last time i bought paint => when was the last time i bought paint":
+    "^ the? last|most_recent|latest time p:<us>|<kin> => when was the last time $p",
   "when did i start => when was my first buy":
     "^ when did i|we start|begin flipping|this|doing_this|selling|the_business|my_business|with_this? $ => when was my first buy",
   "how long have i been doing this => how long since my first buy":
