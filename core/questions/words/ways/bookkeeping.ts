@@ -4,12 +4,9 @@ import { waysOf } from "../../plainer.ts";
 const COSTS =
   "{my|our|the|all|and|booth|gas|rent|supplies|materials|supply|fees|fee|costs|cost|expenses|overhead|storage|ads|miles|mileage|driving|paint|everything|bills|n|of|other|it|paying|taking|off|out|for}";
 const GENERIC = "things|stuff|pieces|items|furniture|anything|ones|everything";
-const DEAL = "bought|buy|sold|sell|listed|finished|paid_for|got|picked_up";
 
 /** Books in the words of those who keep them: cost of goods sold, inventory, what is taken off, lists with a column. */
 export const OF_BOOKKEEPING = waysOf({
-  "cost of goods sold this year => cost of sold pieces this year":
-    "the|total|my|our? cost|costs of the|my? goods|goods_sold|sales|stuff_sold|things_sold|what_i_sold|what_we_sold|pieces_sold sold? => cost of sold pieces",
   "cogs in october => cost of sold pieces in october": "cogs => cost of sold pieces",
   "ending inventory => tied up":
     "my|the|our? year_end|ending|closing|current|remaining|final inventory|stock !price|value => tied up",
@@ -20,11 +17,7 @@ export const OF_BOOKKEEPING = waysOf({
     "^ p:sales|revenue|takings|income|proceeds minus|less|after|versus|take_away|net_of !than x:3 t:4? $ => $p versus spent on $x $t",
   "how much of what i made went to gas => how much went to gas":
     "how_much of what|the_money|the_profit|the_sales|my_sales|everything|that {i|we|have|did|has|that} made|make|earned|brought_in|took_in|sold|sales|profit|money went|goes|go|gets_eaten|was_spent to|on|into|toward|towards|by => how much went to",
-  "things under 30 bucks i bought => what did i bought for under 30": `^ {list|show|the|all|my|any|which|me} p:${GENERIC} w:over|under|below|above|less_than|more_than n:<number> bucks|dollars? that? i|we {have|ever} d:${DEAL} => what did i $d for $w $n`,
   "pieces bought under 20 that sold over 40 => what did i buy for under 20 and sell for over 40": `^ {list|show|the|all|my|any|which|me} p:${GENERIC} {that|was|were|i|we|had|have|ive|weve} a:bought|purchased {for} w:over|under|below|above|less_than|more_than n:<number> {bucks|dollars|and|that|but|i|we|which|then|got} b:sold|went|sell {for} v:over|under|below|above|less_than|more_than m:<number> => what did i buy for $w $n and sell for $v $m`,
-  "bought under 20 and sold over 40 => what did i buy for under 20 and sell for over 40":
-    "^ bought|buy {for} w:over|under|below|above|less_than|more_than n:<number> {bucks|dollars|and|that|but|i|we|which|then} sold|went|sell {for} v:over|under|below|above|less_than|more_than m:<number> => what did i buy for $w $n and sell for $v $m",
-  "pieces bought under 20 => what did i bought for under 20": `^ {list|show|the|all|my|any|which|me} p:${GENERIC} {that|was|were|i|we} d:bought|sold {for} w:over|under|below|above|less_than|more_than n:<number> => what did i $d for $w $n`,
   "what doubled my money => pieces with roi over 100":
     "d:what|which|which_pieces|anything|things|pieces|list|show {that|i|have|has|did} doubled|tripled|2x|doubled_up {in|my|our|its|their|the|money|value|price|what|i|we|paid|cost|on} $ => pieces with roi over 100",
   "which pieces made over 100% => which pieces with roi over 100%":
@@ -37,8 +30,6 @@ export const OF_BOOKKEEPING = waysOf({
     "^ what|which_pieces|what_pieces have|havent|havent_i|have_i|havent_we|have_we {i|we|not|never} touched|worked_on|looked_at|messed_with|done_anything_with {in|for|a|while|long|time|ages|forever|recently|lately|yet} $ => what has been here longest",
   "which pieces need a price => which pieces need listing":
     "n:need|needs|needing a|an|its|their? price|prices|pricing|price_tag|price_on_it|pricing_up|to_be_priced !drop|cut|change|reduction|lowered|drops|cuts => $n listing",
-  "whats the lowest i can take on the nightstand => break even on the nightstand":
-    "whats|what_is the? lowest|least|minimum|least_amount|bottom_price {price|amount|that} i|we can|could|should|will {go|take|accept|sell|let|get|ask|and|still|not|lose|it|them|go} on|for =<any> => break even on",
   "lowest i can take on the nightstand => break even on the nightstand":
     "^ lowest|least|minimum|rock_bottom|bottom {price|amount|that} i|we? {can|could|should|take|accept|sell|let|go|get|ask} on|for =<any> => break even on",
   "why did i lose money in november => how did november go":
@@ -55,12 +46,6 @@ export const OF_BOOKKEEPING = waysOf({
     "^ which_one =did|have|has|cost|costs|took|takes|made|makes|sold|lost|brought => which piece",
   "what did the desk put in my pocket => what did the desk make":
     "has|have|did? put|puts|putting|stuck money|cash|anything? in|into my|our pocket|pockets => make",
-  "count by kind => how many unsold by kind":
-    "^ {a|the|just} count|counts|headcount|tally|inventory|stock|stock_count by|per g:kind|type|source => how many unsold by $g",
-  "number of chairs last month => how many chairs last month":
-    "^ number|count of x:2 =in|last|this|during|since|over => how many $x",
-  "how much deposit did priya put down => list deposits from priya":
-    "how_much? {of|was|is|a|the|big|did|what} deposit did|has? x:3 put_down|leave|left|give|gave|make|made|pay $ => list deposits from $x",
   "when does ellen usually buy => what did ellen buy":
     "^ when does|do x:2 usually|normally|typically|generally? buy|come_buy|shop {from|me|us|stuff|things} $ => what did $x buy",
   "how long does it take us to sell last month => average days to sell last month":
@@ -88,11 +73,8 @@ export const OF_BOOKKEEPING = waysOf({
     "^ what|which|whats|stuff|things|pieces|anything|everything {is|are|thats|do_i_have|pieces|that|stuff} ready {to} sell|go|sale $ => what needs listing",
   "hutch start to finish how long => how long did hutch take":
     "x:3 start_to_finish , how_long $ => how long did $x take",
-  "my first flip => first flip": "^ my|the|our? first w:flip|sale|buy|purchase|piece|find !of $ => first $w",
   "what percent goes to fees => ratio of fees versus sales":
     "^ what percent|percentage|% {is|are|goes|went|of|it|gets|eaten|up|by|lost} to|by p:fees|gas|rent|booth_rent|supplies|materials|ads|storage|overhead|expenses|costs => ratio of $p versus sales",
   "the most i ever got => highest sale":
     "^ {whats|what_is|the} most|highest|best {that|i|we|ive|weve|have|ever} got|gotten {for|a|one|any|piece|flip|thing|something|single} $ => highest sale",
-  "least we got for a piece => lowest sale":
-    "^ {whats|what_is|the} least|lowest {that|i|we|ive|weve|have|ever} got|gotten {for|a|one|any|piece|flip|thing|something|single} $ => lowest sale",
 });

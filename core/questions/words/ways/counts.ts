@@ -10,10 +10,6 @@ const FREE_OF =
 export const OF_COUNTS = waysOf({
   "whats not been started yet ugh => whats not been started yet": `, ${SIGHS} {${SIGHS}} $ =>`,
   "# of sales in cash => how many sales in cash": "^ # of => how many",
-  "count what i bought in june => how many pieces did i bought in june":
-    "^ please|pls|kindly|can_you|could_you? count up? for_me? what|everything <us> v:bought|sold|listed|finished|started|got|found|picked_up => how many pieces did i $v",
-  "where have most of my pieces come from => which source did i buy the most pieces from":
-    "^ where have|has|do|does|did the? most|majority of? my|our|the|all? pieces|items|things|stuff|furniture|finds|it|them|this come|came from $ => which source did i buy the most pieces from",
   "which pieces did i pay for by card => which pieces did i buy by card":
     "^ which pieces|ones|items|furniture|things? did|have <us> pay|paid for? by|with|via|on|in? a|the|my? m:<method> for? $ => which pieces did i buy by $m",
   "pieces buyers paid for by card => pieces sold by card":
@@ -40,7 +36,7 @@ export const OF_COUNTS = waysOf({
   "which source has the most unsold => most common source unsold":
     "^ which|what? g:kind|source has|have|with the? most|biggest_number_of unsold pieces|left|things? now? $ => most common $g unsold",
   "count by kind => how many unsold by kind":
-    "^ count|number|counts|tally|how_many of_pieces|pieces? by|per k:kind|type|kinds => how many unsold by $k",
+    "^ {a|the|just} count|counts|number|headcount|tally|inventory|stock|stock_count|how_many of_pieces|pieces? by|per g:kind|type|kinds => how many unsold by $g",
   "how many pieces came in october => how many pieces did i buy in october":
     "how_many x:1? p:pieces|things|items|chairs|tables|lamps|dressers|desks came|come|arrived|showed_up in? {the|during} =<stretch>|this|last => how many $x $p did i buy in",
   "which pieces took more than a month to sell => which pieces took more than 1 month to sell":

@@ -14,8 +14,6 @@ export const OF_LOANS = waysOf({
     "w:owe|owing|owed|left|remaining on|of|for both of_them|combined|together|put_together|of_those? $ => $w on both loans",
   "how much of the car payments was interest and how much principal => how much of the car payments was interest and principal":
     "interest , and|or how_much|what|whats|how_much_of_it? was|is|has_gone|went|goes|gone? to|toward|towards|in? the? principal => interest and principal",
-  "what went to principal and what to interest => what went to principal and interest":
-    "principal , and|or how_much|what|whats|how_much_of_it? was|is|has_gone|went|goes|gone? to|toward|towards|in? the? interest => principal and interest",
   "how much interest will i still pay on the truck => interest until it is gone on the truck":
     "how_much|what|whats|total|all_the more? interest {i|we} will|ill|well|am_i|are_we {i|we|still|yet|end|up|be|going|to|gonna|have|more} pay|paying|owe => interest until it is gone",
   "interest left on the truck => interest until it is gone on the truck":
@@ -69,6 +67,4 @@ export const OF_LOANS = waysOf({
     "how_much did|have|has|is i|we|ive? {i|we|have|ever} knock|knocked|chip|chipped|whittle|whittled|shave|shaved|take|taken off|down|away|from the|my|our? x:1 l:loan|debt => principal paid on the $x $l",
   "how much has the van loan gone down since may => principal paid on the van loan since may":
     "how_much has|did the|my|our? x:1 l:loan|debt gone|go|come|dropped|shrunk|fallen|went down? =so_far|since|in|this|last|by|already|to_date => principal paid on the $x $l",
-  "how much has the van loan gone down => principal paid on the van loan":
-    "how_much has|did the|my|our? x:1 l:loan|debt gone|go|come|dropped|shrunk|fallen|went down? $ => principal paid on the $x $l",
 });

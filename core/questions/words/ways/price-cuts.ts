@@ -2,8 +2,6 @@ import { waysOf } from "../../plainer.ts";
 
 /** Prices that came down, and all that was ever asked for a piece. */
 export const OF_PRICE_CUTS = waysOf({
-  "how many times did i drop the price on the desk => how many price cuts on the desk":
-    "how_many_times|how_often did|have|has|had|ive? i|we? ever|had|to? <cuts> the|a|my|an|any? price|prices|list_price|asking_price? on|of|for|down? => how many price cuts on",
   "which piece did i drop the most => which piece had the most price cuts":
     "which|what p:piece|pieces|one|ones|thing|item|kind|listing did|have|has|ive|we i|we? <cuts> in|the|its? price? the|by_the w:most|least => which $p had the $w price cuts",
   "whats the most i ever cut a price by => whats biggest price cut":
@@ -42,12 +40,8 @@ export const OF_PRICE_CUTS = waysOf({
     "^ {so|is|it|time|to|do|i|we|need|have|ought|should|gotta} <cuts>|bring_down|mark_down the|my|its? price on|of|for {the|my} x:4 yet|now|again? $ => should i drop the price on the $x",
   "should the bookcase come down in price => should i drop the price on the bookcase":
     "^ so? should|shouldnt|does {the|my} x:4 {need|needs|to} come_down|go_down|be_cheaper|be_lower|be_lowered|be_marked_down in_price|a_bit|some? $ => should i drop the price on the $x",
-  "lowest price i ever listed => lowest ever listed":
-    "w:lowest|highest|cheapest|smallest|biggest|least|most price|asking_price|list_price? that? i|we|ive|weve|ever|was_ever {have|ever} listed|posted|asked|put_up {anything|something|a_piece|a_thing|at|for|ever} $ => $w ever listed",
   "lowest price ever listed in july => lowest ever listed in july":
     "w:lowest|highest|cheapest|smallest|biggest|least|most price|asking_price|list_price? that? i|we|ive|weve|ever|was_ever {have|ever} listed|posted|asked|put_up {anything|something|a_piece|a_thing|at|for|ever} =in|during|since|this|last => $w ever listed",
   "lowest list price ever => lowest ever listed":
     "w:lowest|highest|cheapest|smallest|biggest list_price|asking_price|listing|price_listed|list_prices|asking_prices ever $ => $w ever listed",
-  "what do i have listed and for how much => what do i have listed":
-    "listed and|, for|at how_much|what|what_price $ => listed",
 });

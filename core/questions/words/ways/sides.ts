@@ -49,7 +49,6 @@ export const OF_SIDES = waysOf({
   "is spending down this month => is spending less this month than last month":
     "^ <be> my|our|the? f:profit|profits|sales|spending|costs|fees|income|revenue down|lower this u:<unit> $ => is $f less this $u than last $u",
   "did i sell more than last month => did i sell more this month than last month": `${DEED} last u:<unit> $ => $d $w $m $n this $u than last $u`,
-  "did i sell more chairs than in june => did i sell more chairs this month than june": `${DEED} in? o:<month> $ => $d $w $m $n this month than $o`,
   "did i make more than in 2025 => did i make more this year than 2025": `${DEED} in? y:<year> $ => $d $w $m $n this year than $y`,
   "are sales up on last month => are sales more than last month": `${FIGURE} up <against> ${THEN} => $b $p $f more than`,
   "is my profit down from june => is my profit less than june": `${FIGURE} down <against> ${THEN} => $b $p $f less than`,
