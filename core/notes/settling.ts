@@ -24,6 +24,7 @@ import {
   saysOf,
   TO_WHOM,
 } from "./words/settling.ts";
+import { RIDES } from "./words/visits.ts";
 import { saysAny } from "./words/words.ts";
 
 /*
@@ -230,9 +231,10 @@ function toldIn(text: string, names: readonly string[], today: Day): Told | null
 function withoutAsides(told: Told, tokens: readonly Tok[], text: string): void {
   const said = text.replace(/[\s.!]+$/, "");
   const behind = lexed(said.slice(said.search(/[,.;!-]+ [^,.;!]*$/) + 1));
-  const aside = [...passingIn(tokens), ...(behind.every(saysNothing) ? behind : [])].map(
-    (token) => token.text,
-  );
+  // "another 30 in paint for the desk": what was bought is no place.
+  const aside = [...passingIn(tokens), ...(behind.every(saysNothing) ? behind : [])]
+    .filter(({ roles, text: word }) => !roles.supply || RIDES.has(word))
+    .map((token) => token.text);
   told.left = told.left.filter((word) => !aside.includes(word));
 }
 

@@ -5,6 +5,7 @@ import { depositOf, listPriceOf } from "../../books/shares.ts";
 import { showDay } from "../../calendar.ts";
 import { type Cents, show } from "../../money.ts";
 import type { ReadingOf } from "../../notes/reading.ts";
+import { BROUGHT_AND_PAID } from "../../notes/words/settling.ts";
 import { type Ask, confirmation, type Decision, type Desk, NEVER_MIND } from "../decision.ts";
 import { isAnother } from "./whom.ts";
 
@@ -147,6 +148,15 @@ function priceQuestion(reading: ReadingOf<"sell">, pieces: Pieces, desk: Desk): 
     ];
     const ask = confirmation(prompt, { label: `Yes, ${show(price)}`, confirm: "ten times" }, others);
     return { ...ask, wants: "price" };
+  }
+  // "son delivered the desk and got 20": its price, or something for his trouble.
+  const isFarUnder = listPrice !== null && price * 2 < listPrice && BROUGHT_AND_PAID.test(reading.text);
+  if (isFarUnder && !desk.confirmed.includes("far under")) {
+    const prompt = `${show(price)} is far under the list price ${show(listPrice)}. Is that the price?`;
+    return {
+      ...confirmation(prompt, { label: `Yes, ${show(price)}`, confirm: "far under" }),
+      wants: "price",
+    };
   }
   const cost = pieces.reduce((sum, piece) => sum + costOf(piece), 0);
   if (price < cost && !reading.costSaid && !desk.confirmed.includes("under cost")) {

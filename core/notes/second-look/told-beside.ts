@@ -69,7 +69,8 @@ export function agreedWithDeposit(readings: readonly Reading[]): Reading | null 
     return null;
   const { pieces, buyer } = price as { pieces?: Mention[]; buyer?: string };
   const isSame = hold.follows === true || JSON.stringify(hold.pieces) === JSON.stringify(pieces);
-  const isOne = buyer === undefined || hold.buyer === undefined || hold.buyer === buyer;
+  // "tom offered 100, nell put 20 down": hers is for no price of his.
+  const isOne = hold.buyer === undefined || hold.buyer === buyer;
   if (!pieces || !isSame || !isOne) return null;
   const who =
     hold.buyer ??
