@@ -35,10 +35,10 @@ export const asksPlainly = (text: string): boolean =>
 
 /**
  * "Have i driven 100 miles yet", "did anybody pay 60": the verb stands before who did it, and no note does so; but
- * "did i mention i sold it" only leads to one.
+ * "did i mention i sold it" only leads to one, and a note may stand behind a mark.
  */
 export const asksTurned = (text: string): boolean =>
-  /^\W*(?:(?:so|and|hey|ok|okay) )?(?:(?:have|did|do|am|are|was|were) (?:i|we)|did (?:he|she|they|any(?:one|body|thing)|(?:my |our )?(?:mom|dad|wife|husband)))\b(?! (?:mention|tell|say|forget|ever tell)\b)/i.test(
+  /^\W*(?:(?:so|and|hey|ok|okay) )?(?:(?:have|did|do|am|are|was|were) (?:i|we)|did (?:he|she|they|any(?:one|body|thing)|(?:my |our )?(?:mom|dad|wife|husband)))\b(?! (?:mention|tell|say|forget|ever tell)\b)(?!.*[,;:.!-] +\w)/i.test(
     text,
   );
 

@@ -29,6 +29,8 @@ export const OF_COUNTS = waysOf({
   "what did june bring in after taking off the refund => what did june bring in": `v:revenue|sales|takings|gross|brought_in|bring_in|took_in|take_in|came_in|come_in r:3? , after|less|minus|net_of ${FREE_OF} refund|refunds|returns {taken|off|out} $ => $v $r`,
   "knobs and hinges all yr, total => knobs and hinges this year, total":
     "all|whole|entire|the_whole|the_entire yr|year long|round? !<year>|before|to|in|of|until|off => this year",
+  "am i at 10 sales yet => have i sold 10 pieces yet":
+    "^ am|are|have|did|do <us> at|hit|made|make|had|have|reached|reach|up_to|over? n:<digits> sales|flips x:4? $ => have i sold $n pieces $x",
   "what kind do i have the most of => most common kind unsold":
     "^ what|which g:kind|source of? pieces|piece|furniture|thing? do|have <us> have|got|own right_now|still|unsold? the? most unsold|pieces|left? of|from? right_now|now|unsold|still? $ => most common $g unsold",
   "what do i have the most of => most common kind unsold":
