@@ -10,6 +10,7 @@ import { toKnownLoan } from "../../core/decide/names/loan.ts";
 import { boughtThere } from "../../core/decide/talk/bought-there.ts";
 import { shareSaid } from "../../core/decide/talk/share-of.ts";
 import { ofBouncedCheck, ofPastBuyer } from "../../core/mending/by-buyer.ts";
+import { behindLead } from "../../core/mending/led.ts";
 import { mendOfGone } from "../../core/mending/mend.ts";
 import { isCorrection, ofMisnoted } from "../../core/mending/misnoted.ts";
 import type { Past } from "../../core/mending/past.ts";
@@ -45,6 +46,9 @@ function fromBefore(text: string, readings: readonly Reading[], desk: TalkingDes
   const shared = share === null ? [] : fromBefore(share, readPart(share, desk.today), desk);
   if (shared.some(goesOut) && shared.every((each) => goesOut(each) && !each.missing))
     return shared.map((each) => ({ ...each, text }));
+  const led = behindLead(text);
+  const behind = led === null ? null : correctedBehind(led, desk);
+  if (behind) return behind;
   const sure = readings.length === 1 ? mendOfGone(readings[0]!, desk) : null;
   if (sure) return [sure];
   const isDone = readings.length > 0 && readings.every((each) => isCorrection(each, desk));
@@ -62,6 +66,16 @@ function fromBefore(text: string, readings: readonly Reading[], desk: TalkingDes
   const isAsked =
     corrected !== null && mend !== undefined && !corrected.readings.some((each) => saysSame(each, mend));
   return on && !isAsked ? on : (corrected?.readings ?? readings);
+}
+
+/** "my wife says it was 14": what stands behind who says so, where that corrects something for sure. */
+function correctedBehind(led: string, desk: TalkingDesk): readonly Reading[] | null {
+  const read = readPart(led, desk.today);
+  const isSaid = (readings: readonly Reading[]): boolean =>
+    readings.length > 0 && readings.every((each) => isCorrection(each, desk));
+  if (isSaid(read)) return read;
+  const on = fromBefore(led, read, desk);
+  return isSaid(on) ? on : null;
 }
 
 /** Whether of all that a message may correct the likeliest is just that. */

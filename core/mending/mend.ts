@@ -17,7 +17,7 @@ import { byNumbers } from "../decide/pieces/mentioned.ts";
 import { type Cents, show } from "../money.ts";
 import type { Reading, ReadingOf } from "../notes/reading.ts";
 import { couldOf, isFor } from "../notes/unclear.ts";
-import { DEPOSIT, HOLD } from "../notes/words/mending.ts";
+import { BALANCE, DEPOSIT, HOLD } from "../notes/words/mending.ts";
 import { saysAny } from "../notes/words/words.ts";
 import { changed } from "./changed.ts";
 import { canMend, mendFieldsOf } from "./fields.ts";
@@ -39,7 +39,11 @@ export function decideMend(said: MendReading, desk: Desk): Decision {
   const reading = asMeasure(said, desk);
   if (!past)
     return { kind: "refuse", why: "That corrects an earlier note, so it cannot stand in a note's place." };
-  const { of = {}, to = {}, removed } = reading;
+  const { to = {}, removed } = reading;
+  // "the balance should be 8950" right behind a statement: of that, and not what the loan began with.
+  const isOfBalance =
+    reading.of?.kind === "loan" && past.before()?.kind === "statement" && saysAny(reading.text, BALANCE);
+  const of = isOfBalance ? { ...reading.of, kind: "statement" as const } : (reading.of ?? {});
   if (
     removed &&
     of.number !== undefined &&
@@ -59,7 +63,7 @@ export function decideMend(said: MendReading, desk: Desk): Decision {
       : likeliest(ofItsOwn(able, of, to.amount, past), to.amount, past, reading.text);
   const isThat =
     of.pieces?.every(({ it, count }) => it && count === undefined) && fitting[0] === past.before();
-  const [only, ...others] = isThat ? fitting.slice(0, 1) : fitting;
+  const [only, ...others] = isThat || isOfJustNow(reading, fitting, past) ? fitting.slice(0, 1) : fitting;
   if (!only) {
     const told = meant.length === 0 ? (asNewDrive(reading) ?? asNewPiece(reading)) : null;
     return told ? { kind: "ask", ask: told } : { kind: "refuse", why: noneWords(meant, past) };
@@ -80,6 +84,22 @@ export function decideMend(said: MendReading, desk: Desk): Decision {
   // "sunday, not friday" of a hold: until when it is kept.
   const kept = untilThat(only, to, reading.text, desk.today);
   return change(kept ? { ...reading, to: kept } : reading, only, desk, past);
+}
+
+/**
+ * "the deposit was thursday", "the desk, not the hutch" right behind the one note of it that was told today: that one, and none of
+ * another day. What something cost may be of any.
+ */
+function isOfJustNow(
+  { of = {}, to = {} }: MendReading,
+  [first, ...others]: readonly Fact[],
+  past: Past,
+): boolean {
+  const changes = Object.keys(to).join();
+  const isPlain =
+    changes === "date" || changes === "pieces" || (changes === "amount" && of.kind !== undefined);
+  if (!first || !isPlain || first.root !== past.touched() || !past.isToday(first)) return false;
+  return !others.some((other) => past.isToday(other));
 }
 
 /** "lamp was 10" of two chairs and a lamp bought for one price: what the lamp cost of it, as likely as not. */

@@ -18,6 +18,7 @@ import {
   POINTING,
   RENAMING,
   SELLING,
+  TOLD_OF_IT,
   WORTH,
 } from "../words/mending.ts";
 import {
@@ -174,6 +175,8 @@ function takenOff(
 function removal(beside: readonly Tok[], told: readonly Tok[], today: Day): Mend | null {
   const [other, named] = [withoutExcuse(beside), withoutExcuse(told)];
   const said = side();
+  // "undo that it was the mirror": why, and nothing of the mirror's own.
+  if (named.some(({ text }) => TOLD_OF_IT.has(text))) return null;
   // "scratch that, sold bench 45": another sentence is another note.
   if (named.slice(0, -1).some(({ kind, text }) => kind === "mark" && text !== "#")) return null;
   if (!takeOf(named, said, today) || !takeOf(other, side(), today) || !other.every(isSkipped)) return null;

@@ -175,6 +175,8 @@ export const STILL_NOT = wordSet("after all yet actually quite even really end u
 export const STILL_THERE = wordSet("still still_here still_there still_have");
 /** What was put down on a piece, and the hold that it is on. */
 export const DEPOSIT = wordSet("deposit deposits");
+/** What a loan stands at. */
+export const BALANCE = wordSet("balance");
 export const HOLD = wordSet("hold holds reservation");
 /** Verbs as they stand behind "didn't": "didn't sell after all". */
 export const DENIED_VERBS = standFor<Kind>({
@@ -193,6 +195,9 @@ export const ACTED = wordSet(
 
 /** Before "was", for what has just been told. */
 export const IT_WAS = wordSet("it that this");
+
+/** What was wrong of the note just told. */
+export const TOLD_OF_IT = wordSet("it_was that_was");
 
 /** What a thing came to, told of one that may be noted already: "paint was 16". */
 export const COST_TOLD = wordSet("was were came_to ran ran_me totaled totalled rang_up");
@@ -248,3 +253,25 @@ export const FEE_ELSEWHERE = /\b(?:at|for|from|to|gate)\b/i;
 /** "the mirror cost me 20 to fix": what was done to it, and not what it was bought for. */
 export const COST_TO_DO =
   /\b(?:cost|ran|set) (?:me |us )?(?:back )?\$?\d[\d.]* to (?:fix|repair|redo|replace|refinish|reglass|reupholster|recover|move|haul)\b/i;
+
+/*
+ * What a correction opens with: sounds of doubt, who says so, how it came to be wrong, where it was looked up. None of it
+ * tells what is corrected.
+ */
+const DOUBT =
+  "(?:oh|no|nope|nah|wait|oops|whoops|sorry|hang on|hold on|my bad|ugh|argh|hmm*|ah|um|uh|actually|correction|ok|okay|well|shoot|and|so|just)";
+const BETWEEN = "[\\s,.:;!-]+";
+export const DOUBTS_AHEAD = new RegExp(`^(?:${DOUBT}${BETWEEN})+`);
+/** Somebody says so: who it is stands in the brackets. */
+export const SAID_SO = new RegExp(
+  `^(?:my |our |the )?([a-z]+(?:[ -]in[ -]law)?) (?:says|said|is saying|tells me|swears|(?:just )?(?:told me|corrected me|reminded me|said))(?: that)?${BETWEEN}`,
+);
+export const ACCORDING_TO = new RegExp(
+  `^(?:according to|by) (?:my |our |the )?([a-z]+(?:[ -]in[ -]law)?)${BETWEEN}`,
+);
+/** How it came to be wrong, and where it was looked up. */
+export const WHY_WRONG = new RegExp(
+  `^(?:(?:i )?(?:misread|misheard|mistyped|miscounted|fat fingered)(?: (?:it|that|this))?|(?:i )?(?:just )?(?:typed|wrote|got|read|put|heard|noted|entered|logged)(?: (?:it|that|this))?(?: down)? wrong|i was wrong|i made a mistake|(?:i )?(?:just )?(?:re ?checked|double checked|checked|looked)(?: it)?(?: again| up)?|(?:i )?(?:just )?(?:looked at|looking at|found|checked)(?: (?:the|my))?(?: \\w+)? (?:receipt|slip|notes)(?: now| again)?|turns out(?: that)?|i forgot(?: to add)?(?: the)? tax|(?:undo|scratch|cancel|erase|delete|remove) (?:that|it|this)(?: one)?(?=[ ,.;:!-]+(?:it|that) (?:was|should)))${BETWEEN}`,
+);
+/** Of what others say only that it was so, and no offer: "she says it was 6", never "she says 60". */
+export const WAS_SO = /\b(?:was|were|wasnt|should have|shouldve|meant|not|did|undo)\b/;

@@ -144,6 +144,8 @@ export const WRONG = wordSet("wrong off incorrect");
 export const NOTED_AS = wordSet("sale deposit hold drive listing payment trip purchase mileage refund");
 /** Behind them, what it was. */
 export const WAS = wordSet("was were is thats its it_was that_was");
+/** Who says so, beside those of the household. */
+export const THEIRS_SAID = wordSet("she he they");
 /** Who may have said so, or paid. */
 export const THEIR_OWN = wordSet("he she him her");
 /** What comes of many notes, and what tells how much that is. */
