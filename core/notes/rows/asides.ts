@@ -203,7 +203,7 @@ const ROWS = rowsOf<AsideEffect>({
   "aside: my son took a 20 deposit on the desk when i was out":
     "<ours> … <piece> [when|as|since|because|bc|cause i|we was|were|am <any> <any>?] ;",
   "aside: sanded the desk 2h while listening to a show":
-    "$|deposit|down|it|<piece>|<time>|<miles>|<place>|<supply>|<day>|<method>|<buyer>|<labor> [while|whilst|where|even_though|although|before|after !all|fee|fees|deposit|deposits|<day> >] ;",
+    "$|deposit|down|it|<piece>|<time>|<miles>|<place>|<supply>|<day>|<method>|<buyer>|<labor> [while|whilst|where|even_though|although|before|after !all|fee|fees|deposit|deposits|<day> !!i_got|we_got >] ;",
   "aside: gave the card table to the school library":
     "gave|gifted|donated|donating|gifting <art>? <piece> away|off? to <art>? [<new>|<plain>|<place>|<theirs>|<lives>|school|local|public|town|city|county|homeless|animal|fire|police|community|youth|senior* library|shelter|station|department|center|school|church|sale|drive|pantry|ministry|mission|camp|home|hospital|club|troop|theater|museum|daycare|preschool|classroom|class] ;",
 });

@@ -31,6 +31,9 @@ export const HAULS = rowsOf<TurnEffect>({
   "word: customer wanted a different color so another quart 18 for the nightstand": `^ [he|she|they|buyer|<art>|<person>|<kin>* asked_for|wanted|wants|requested|prefers|changed <word>? <word>? <word>? <word>? <word>? so] i|we|had_to|${GOT}|ordered|new|<art>|another|<trait>* <supply>|<container> … $`,
   "word: bought bench 20, comes with 2 chairs":
     "<~buy> <art>? <piece> ,|for|at* $ [,|and|-|.* it|which|that* comes|came with] #|<art>? <piece> ;",
+  "word: just left the estate sale on maple i got the oak desk for 60": `^ i|we|im|just|ok|so|well* [left|leaving|back_from|home_from|got_back_from|came_from|coming_from|got_home_from] <art>? ${SALES} … ${GOT}`,
+  "word: mom found a cedar chest at the church sale, 35, she paid cash":
+    "<~buy> … <piece> … $ [,|-|.|;|and* he|she|they paid|payed|used in|with|by?] <method> ;",
   // Why a thing was bought is no offer.
   "word: carol asked for new knobs so knobs 15 for the hutch": `^ [he|she|they|buyer|<art>|<person>|<new>|<kin>* asked_for|wanted|wants|asked_about|requested|prefers|prefered|insisted_on <art>|new|<trait>|<opinion>|<plain>|different|more* <supply>|<part> <part>? on_it|for_it|instead|too? so|,|and|-*] i|we|had_to|${GOT}|ordered|new|<art>|<trait>* <supply>|<part> … $`,
   "word: new knobs on the hutch 15, the old ones were stripped":

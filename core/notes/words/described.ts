@@ -25,7 +25,7 @@ export const IS_LIKE = wordSet(
 );
 
 /** Behind "is" and the like these tell that a part is not there. */
-export const NOT_THERE = wordSet("gone off out shot");
+export const NOT_THERE = wordSet("gone off out shot trash trashed toast junk");
 
 /** A remark on a piece may name these as well as its parts. */
 export const LIKE_PARTS = wordSet(
