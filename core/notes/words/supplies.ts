@@ -176,4 +176,4 @@ export const WORN_OUT = [
 
 /** Behind a cost: it is for all that there is, or for later. */
 export const OF_NO_PIECE =
-  /\b(?:shared|restock(?:ed|ing)?|stock(?:ed|ing)? up|on hand|shop (?:suppl(?:y|ies)|stock|use)|(?:for|on) (?:the |my |our )?(?:shop|garage|workshop|studio|barn|shed|business|stock|everything|all (?:of )?(?:them|it|(?:the |my |our )?(?:pieces|projects))|(?:any|every) (?:piece|project)|(?:several|multiple|other) (?:pieces|projects)|whatever|later|next time|general use|the next (?:one|piece|project)))\b/i;
+  /\b(?:shared|restock(?:ed|ing)?|stock(?:ed|ing)? up|on hand|(?:shop|general) (?:shop )?(?:suppl(?:y|ies)|stock|use|stuff|inventory)|not for (?:just |only )?(?:any |one |a |any one |a single |a particular |any particular |a specific )(?:piece|project|item|thing|job)|(?:for|on) (?:the |my |our )?(?:shop|garage|workshop|studio|barn|shed|business|stock|everything|all (?:of )?(?:them|it|(?:the |my |our )?(?:pieces|projects))|(?:any|every) (?:piece|project)|(?:several|multiple|other) (?:pieces|projects)|whatever|later|next time|general use|the next (?:one|piece|project)))\b/i;
