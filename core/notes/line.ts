@@ -5,6 +5,7 @@ import { isFeeOfNothing, withBack } from "./going-on/going-on.ts";
 import { lexedOf } from "./lexed.ts";
 import { mendOf } from "./mends/mends.ts";
 import { removedForSure } from "./mends/removed.ts";
+import { withKinMeant } from "./mentions/kin.ts";
 import { notesOf, readAgain, valueRead } from "./notes-read.ts";
 import { withoutChatter } from "./passed-over/chatter.ts";
 import { withoutDescribed } from "./passed-over/described.ts";
@@ -81,7 +82,7 @@ function asTyped(line: string, today: Day, index: number, trace?: Trace[]): Read
   const meant = meantBy(line, typedWords, language().lexer);
   if (isBotWord(meant.norms)) return [unclear({ kind: "botWord" }, place)];
   const { tokens: typed, hints } = lexedOf(meant);
-  const tokens = withoutDescribed(withItsDays(toldOfOtherDay(typed)));
+  const tokens = withKinMeant(withoutDescribed(withItsDays(toldOfOtherDay(typed))));
   if (trace) traceMisnoted(tokens, trace);
   const told: Told = { text, line: index, today, typed: line, spans: meant.words, trace };
   const units = unitsOf(tokens);

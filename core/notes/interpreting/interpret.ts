@@ -1,9 +1,10 @@
 import { couldBe } from "../alternatives/could.ts";
 import type { Clause, Tok } from "../clause.ts";
-import { claim, isMark, MEASURES, placeAfter } from "../clause.ts";
+import { claim, isMark, MEASURES, placeAfter, textOf } from "../clause.ts";
 import type { Cut } from "../cutting/cut.ts";
 import type { Trouble } from "../grammar.ts";
 import { headsOf, isHead } from "../heads.ts";
+import { isKin, isSubject, kinAt } from "../mentions/kin.ts";
 import { questionOf } from "../questions.ts";
 import type { Kind, Mention, Reading } from "../reading.ts";
 import { pieceCount } from "../slots/money.ts";
@@ -15,6 +16,7 @@ import { bears, language } from "../verbs.ts";
 import { ARTICLES_WIDE } from "../words/links.ts";
 import { TAKEN_BACK } from "../words/money.ts";
 import { NAME_AROUND, NOBODY_NAMED } from "../words/names.ts";
+import { NOBODY_IN_PARTICULAR } from "../words/people.ts";
 import type { Choice } from "./choice.ts";
 import { chosen } from "./choice.ts";
 import { fillDay, isUnderway } from "./days.ts";
@@ -48,9 +50,8 @@ interface Actor {
 const isActor = ({ roles }: Tok): boolean => roles.actor !== undefined;
 
 function actorOf(clause: Clause): Actor | null {
-  if ((clause.signs.hints & HINTS.actor) === 0) return null;
-  const token = clause.tokens.find(isActor);
-  if (!token) return null;
+  const token = (clause.signs.hints & HINTS.actor) === 0 ? undefined : clause.tokens.find(isActor);
+  if (!token) return kinActing(clause);
   const isFetched = token.kind === "piece";
   if (!isFetched) claim(token);
   const { actor } = token.roles;
@@ -62,6 +63,19 @@ function actorOf(clause: Clause): Actor | null {
     is: actor === "ours" ? "ours" : "sold",
     ...(NOBODY_NAMED.has(name) || name === "" ? {} : { name }),
   };
+}
+
+/** "my son already listed the desk", where no row knows the words between: before the verb stands nobody but kin. */
+function kinActing({ tokens }: Clause): Actor | null {
+  const verb = tokens.findIndex((_, at) => isHead(tokens, at));
+  const at = tokens.findIndex(isKin);
+  if (at < 0 || at > verb || !isSubject(tokens, at)) return null;
+  const kin = kinAt(tokens, at);
+  const isOther = ({ roles, text }: Tok): boolean =>
+    roles.person === true && !NOBODY_IN_PARTICULAR.has(text) && kin.every((token) => token.text !== text);
+  if (tokens.slice(0, verb).some(isOther)) return null;
+  claim(...kin);
+  return { is: "ours", name: textOf(kin) };
 }
 
 function withActor(made: Draft, { is, name }: Actor): Draft {

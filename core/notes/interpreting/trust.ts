@@ -1,5 +1,6 @@
 import { type Clause, placeBefore, type Tok } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
+import { isKin } from "../mentions/kin.ts";
 import { passingIn } from "../passed-over/passing.ts";
 import type { Kind } from "../reading.ts";
 import { isTurned } from "../tokens/roles.ts";
@@ -11,6 +12,7 @@ import { NEAR_AMOUNT, PLANS, WISHES } from "../words/doubts.ts";
 import { VISITED } from "../words/hedges.ts";
 import { AND, ARTICLES_WIDE, INTERJECTIONS, JOINS_THINGS, THEY } from "../words/links.ts";
 import { ASKS_FOR } from "../words/money.ts";
+import { DETERMINERS, WITH } from "../words/names.ts";
 import { ONE_OF_US } from "../words/people.ts";
 import { NEARLY } from "../words/replies.ts";
 import { MONTHS_ALONE } from "../words/times.ts";
@@ -274,7 +276,8 @@ function isMyself({ tokens, head }: Clause): boolean {
 function somebodyElse(kind: Kind, { tokens, head }: Clause): boolean {
   const at = head ? tokens.indexOf(head) : tokens.findIndex(({ kind: told }) => NUMBERS.has(told));
   const before = tokens.slice(0, at < 0 ? tokens.length : at);
-  const isOfShop = ({ text }: Tok): boolean => bears(kind, "ours to do") && ONE_OF_US.has(text);
+  const isOfShop = (token: Tok): boolean =>
+    (bears(kind, "ours to do") && ONE_OF_US.has(token.text)) || isAlong(tokens, tokens.indexOf(token));
   return before.some(
     (token) =>
       token.kind === "word" &&
@@ -284,5 +287,9 @@ function somebodyElse(kind: Kind, { tokens, head }: Clause): boolean {
       !isOfShop(token),
   );
 }
+
+/** "sanded the desk with mom, 2 hours" */
+const isAlong = (tokens: readonly Tok[], at: number): boolean =>
+  isKin(tokens[at]!) && WITH.has(tokens[placeBefore(tokens, at - 1, DETERMINERS)]?.text ?? "");
 
 const NUMBERS: ReadonlySet<Tok["kind"]> = new Set(["duration", "miles"]);

@@ -24,10 +24,12 @@ export const BUYERS = rowsOf<OwnerEffect>({
   "sold: desk lady paid the full 160":
     "^ <art>? <piece> [lady|guy|man|woman|buyer|couple|dude|girl|gal|kid|people|folks just|finally? paid|came_and_paid <art>? full|whole|asking|entire|all price|amount|asking|ask?] !!<piece> $",
   "word: dana took a picture of it":
-    "[<new>|<person>|he|she|they took|takes|is_taking a|some|another|the? picture|pictures|photo|photos|pics|pic|look|peek|seat|video|measurements]",
+    "[!<kin> <new>|<person>|he|she|they took|takes|is_taking a|some|another|the? picture|pictures|photo|photos|pics|pic|look|peek|seat|video|measurements]",
   "sold: desk went yesterday for 135": "<piece> [went] <day> for|at $",
   "buyer: my sister bought the lamp off us for 15":
     "^ [<art>? <kin>] bought|took|got <art>? <piece>|it off|from of? me|us|ya",
+  "word: mom took pictures and listed the desk 120":
+    "<kin> [took|takes|snapped|shot|got a|some|another|the|new|better|good* picture|pictures|photo|photos|pics|pic|measurements of_it|of_them? and|then* then?] <list>",
   // What was asked of us, before what we paid.
   "word: he wanted 60 i paid 45 for a table":
     "^ [<art>? <person>|they|he|she|seller|owner? wanted|wants|asked|asking|was_asking|were_asking was? $] ,|but|and* i|we? got_it_for|paid|bought|gave_him|gave_her|gave_them|talked_him_down_to|talked_her_down_to",

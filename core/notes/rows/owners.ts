@@ -51,7 +51,7 @@ const ACTORS = rowsOf<OwnerEffect>({
   "buyer: maria picked the desk up 90":
     "^ [<art>? <person>|<new>] picked|scooped|snapped|snatched <art>? <piece> up",
   "sold: mike put 40 down on the sofa and bought the lamp for 15":
-    "^ !<kin> <art>? <opinion>|<trait>* <person>|<new> put|left|gave|paid|came|stopped … and|then [bought|took|grabbed|picked_up|paid_for] <art>? <piece>",
+    "^ <art>? <opinion>|<trait>* !<kin> <person>|<new> put|left|gave|paid|came|stopped … and|then [bought|took|grabbed|picked_up|paid_for] <art>? <piece>",
   "sold: sold desk 90 to a couple, they also bought the lamp 15":
     "<sell>|<hold> … ,|and|&|.|then [he|she|they|who also|then|even? bought|took|grabbed|got|picked_up] !a|an <art>? <piece>",
   "buyer: the lady with the blue truck gave me fifty for the rocking chair":
@@ -68,7 +68,8 @@ const ACTORS = rowsOf<OwnerEffect>({
   "sold: someone else bought the armoire 80":
     "^ [someone_else|somebody_else|some_other_guy|some_other_lady|some_other_person|another_person|another_buyer] " +
     GETS,
-  "asked: me and bob bought a dresser 40": "^ [me|i|we|us and|&|with <art>? <new>|<person>|<kin>] " + GETS,
+  "word: me and dad bought a dresser 40": `^ [me|i|myself and|&|with <art>? <kin> <new>?] ${GETS}`,
+  "asked: me and bob bought a dresser 40": "^ [me|i|we|us and|&|with <art>? <new>|<person>] " + GETS,
   "buyer: mr jones bought desk 90": "^ [mr|mrs|ms|dr|miss|sir|mister .? <word>] " + GETS,
   "buyer: the couple next door bought the hutch 200":
     "^ [<art>? <opinion>|<trait>* <person> " + ROUND_HERE + "|upstairs|downstairs] " + GETS,
@@ -79,7 +80,7 @@ const ACTORS = rowsOf<OwnerEffect>({
     "<piece> … <sell>|<list> [by <art>? !<kin> <opinion>|<trait>* <person>|<new>] !and|&",
   "buyer: kim sent the money for bench 40":
     "^ [<art>? <new>|<person>] sent|paid|wired|mailed|transferred <art>? money|cash|payment for <art>? <piece> $",
-  "buyer: dale already took the wardrobe 90": `^ [<new>|<person>|<kin>] ${NOW} ${GETS}`,
+  "buyer: dale already took the wardrobe 90": `^ [!<kin> <new>|<person>] ${NOW} ${GETS}`,
   "buyer: buck was a no show on the buffet":
     "^ well|and|so|but* [<art>? <new>|<person>] was|is a? no_show|noshow|no_call",
   "buyer: bob bought the desk 120":

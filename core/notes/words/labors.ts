@@ -4,7 +4,7 @@ import { phrases, wordsAlike } from "./words.ts";
 const STEMS = wordsAlike(`
   sanding=sanded painting=painted stripping=stripped staining=stained priming=primed waxing=waxed
   gluing=glued regluing=reglued fixing=fixed repairing=repaired cleaning=cleaned refinishing=refinished
-  reupholstering=reupholstered upholstering=upholstered sealing=sealed polishing=polished
+  reupholstering=reupholstered recovering=recovered upholstering=upholstered sealing=sealed polishing=polished
   scrubbing=scrubbed power_washing=power_washed pressure_washing=pressure_washed prepping=prepped
   assembling=assembled disassembling=disassembled building=built rebuilding=rebuilt scraping=scraped
   peeling=peeled patching=patched filling=filled drilling=drilled rewiring=rewired distressing=distressed

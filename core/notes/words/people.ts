@@ -19,18 +19,40 @@ export const HELPERS: ReadonlySet<string> = wordSet(`
   student grandson brother_in_law him her them
 `);
 
-/** Closed kin: they act for the shop, as members do. A friend, a neighbor or a roommate does not. */
-export const HOUSEHOLD: ReadonlySet<string> = new Set(
-  (
-    "missus grandad granddad mam mummy mom mum mama mommy mother ma dad daddy papa pops father pa parents folks wife wifey hubby hubs husband spouse partner " +
-    "fiance fiancee boyfriend girlfriend bf gf son sons daughter daughters kid kids child children stepson stepdaughter " +
-    "brother bro sister sis siblings stepbrother stepsister stepdad stepmom twin gram grams grammy nan memaw mamaw papaw pawpaw grandma grandpa granny nana gran gramps meemaw mawmaw pappy oma opa abuela abuelo gma gpa " +
-    "grandmother grandfather grandson granddaughter aunt auntie uncle unc cousin cousins nephew niece inlaws " +
-    "father_in_law mother_in_law brother_in_law sister_in_law son_in_law daughter_in_law"
-  )
-    .split(" ")
-    .map((word) => word.replaceAll("_", " ")),
+/** Kin of whom only "he" is said, and of whom only "she" is; "they" is of several. */
+export const HE_KIN: ReadonlySet<string> = kin(
+  "grandad granddad dad daddy father pa papa pops hubby hubs husband fiance boyfriend bf son brother bro stepson " +
+    "stepbrother stepdad papaw pawpaw grandpa gramps pappy opa abuelo gpa grandfather grandson uncle unc nephew " +
+    "father_in_law brother_in_law son_in_law bil fil",
 );
+export const SHE_KIN: ReadonlySet<string> = kin(
+  "missus mam mummy mom mum mama mommy mother ma wife wifey fiancee girlfriend gf daughter sister sis stepdaughter " +
+    "stepsister stepmom gram grams grammy nan memaw mamaw grandma granny nana gran meemaw mawmaw oma abuela gma " +
+    "grandmother granddaughter aunt auntie niece mother_in_law sister_in_law daughter_in_law sil",
+);
+export const MANY_KIN: ReadonlySet<string> = kin(
+  "parents folks sons daughters kids children siblings cousins inlaws",
+);
+
+function kin(words: string): ReadonlySet<string> {
+  return new Set(words.split(" ").map((word) => word.replaceAll("_", " ")));
+}
+
+/** Closed kin: they act for the shop, as members do. A friend, a neighbor or a roommate does not. */
+export const HOUSEHOLD: ReadonlySet<string> = new Set([
+  ...HE_KIN,
+  ...SHE_KIN,
+  ...MANY_KIN,
+  ..."spouse partner kid child stepchild twin cousin".split(" "),
+]);
+
+/** No "he" or "she" behind them is of these, where kin were told of. */
+export const NOBODY_IN_PARTICULAR = wordSet(
+  "i me we us you somebody someone anybody people his her their him them",
+);
+
+/** Before kin who act: "so my wife …", "me and dad …". */
+export const BEFORE_KIN = wordSet("i me we so then but and & just ok okay also because since while when");
 
 /** Kin by their age, who are anybody's behind "a" or "some". */
 export const ALSO_YOUNG = wordSet("kid kids");
