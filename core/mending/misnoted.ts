@@ -8,6 +8,7 @@ import { type Cents, show } from "../money.ts";
 import { lexed } from "../notes/lexed.ts";
 import { mayCorrect, misnotedIn } from "../notes/misnoted/misnoted.ts";
 import { type Misnoted, raise } from "../notes/misnoted/misnoted-said.ts";
+import { withPutRight } from "../notes/passed-over/put-right.ts";
 import { readMessage, readPart } from "../notes/read.ts";
 import type { Reading, ReadingOf } from "../notes/reading.ts";
 import { partedIn } from "../notes/settling.ts";
@@ -57,6 +58,9 @@ export function ofMisnoted(text: string, readings: readonly Reading[], desk: Loo
   if (again) return { readings: [again], isSure: true };
   if (!past || !mayCorrect(text) || saysAny(text, CORRECTS_NOTHING) || OF_A_SUM.test(text)) return null;
   if (COST_TO_DO.test(text)) return null;
+  // "paint 24 - wait 26 - for the desk": put right within it, and no earlier note's.
+  const told = [...lexed(text)];
+  if (withPutRight(told) !== told) return null;
   // "took the desk back, she said the color was off, refunded her 110": why it came back corrects nothing.
   const [only, ...more] = readings;
   if (only?.kind === "refund" && only.returned && !only.missing && more.length === 0) return null;

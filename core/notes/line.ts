@@ -11,6 +11,7 @@ import { withoutChatter } from "./passed-over/chatter.ts";
 import { withoutDescribed } from "./passed-over/described.ts";
 import { withItsDays } from "./passed-over/its-day.ts";
 import { toldOfOtherDay } from "./passed-over/other-day.ts";
+import { withPutRight } from "./passed-over/put-right.ts";
 import { isQuestion } from "./questions.ts";
 import type { Reading } from "./reading.ts";
 import { repeatedIn, standingReading } from "./repeated.ts";
@@ -82,7 +83,7 @@ function asTyped(line: string, today: Day, index: number, trace?: Trace[]): Read
   const meant = meantBy(line, typedWords, language().lexer);
   if (isBotWord(meant.norms)) return [unclear({ kind: "botWord" }, place)];
   const { tokens: typed, hints } = lexedOf(meant);
-  const tokens = withKinMeant(withoutDescribed(withItsDays(toldOfOtherDay(typed))));
+  const tokens = withKinMeant(withoutDescribed(withItsDays(toldOfOtherDay(withPutRight(typed)))));
   if (trace) traceMisnoted(tokens, trace);
   const told: Told = { text, line: index, today, typed: line, spans: meant.words, trace };
   const units = unitsOf(tokens);

@@ -65,11 +65,14 @@ function actorOf(clause: Clause): Actor | null {
   };
 }
 
+const GIVES_US = / (?:me|us)$/;
+
 /** "my son already listed the desk", where no row knows the words between: before the verb stands nobody but kin. */
 function kinActing({ tokens }: Clause): Actor | null {
   const verb = tokens.findIndex((_, at) => isHead(tokens, at));
   const at = tokens.findIndex(isKin);
-  if (at < 0 || at > verb || !isSubject(tokens, at)) return null;
+  // "aunt gave me a table": from whom it came.
+  if (at < 0 || at > verb || !isSubject(tokens, at) || GIVES_US.test(tokens[verb]!.text)) return null;
   const kin = kinAt(tokens, at);
   const isOther = ({ roles, text }: Tok): boolean =>
     roles.person === true && !NOBODY_IN_PARTICULAR.has(text) && kin.every((token) => token.text !== text);

@@ -26,8 +26,15 @@ export function withKinMeant(tokens: Tok[]): Tok[] {
   const until = others < 0 ? tokens.length : others;
   return tokens.flatMap((token, place) => {
     const isThem = place >= end && place < until && STANDS_FOR.get(token.text)?.(kin.text) === true;
-    return isThem ? told.map((each) => ({ ...each, from: token.from, to: token.to })) : token;
+    if (!isThem || !acts(tokens, place)) return token;
+    return told.map((each) => ({ ...each, from: token.from, to: token.to }));
   });
+}
+
+/** "she paid", and not "she thinks": a verb of a note follows. */
+function acts(tokens: readonly Tok[], at: number): boolean {
+  const next = tokens.slice(at + 1).find(({ roles }) => !roles.filler || roles.heads);
+  return next?.roles.heads !== undefined;
 }
 
 export const isKin = ({ kind, text }: Tok): boolean => kind === "word" && HOUSEHOLD.has(text);

@@ -56,7 +56,7 @@ const isDay = ({ kind, text }: Tok): boolean => kind === "day" || SAYS_TODAY.has
 const isNumber = ({ kind }: Tok): boolean => kind === "amount" || kind === "duration" || kind === "miles";
 
 /** The number said again, in the unit of the first: the 3 of "2h on the desk yesterday and 3 today"; null where it has another. */
-function inUnitOf(old: Tok, said: Tok): Tok | null {
+export function inUnitOf(old: Tok, said: Tok): Tok | null {
   if (said.kind === old.kind) return said;
   const whole = said.kind === "amount" && !said.amount!.money ? wholeOf(said.amount!.exact) : null;
   if (whole === null || said.each) return null;

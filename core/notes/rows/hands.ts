@@ -95,8 +95,6 @@ export const HANDS = rowsOf<OwnerEffect>({
     "^ [<art>? <kin> just|also|now? says|said|saying|texts|texted|messaged|mentioned|reports|calls|called|phoned|rang|wrote me|us|that|to_say|earlier|,|and|:|-*] <art>? <kin>",
   "word: my wife just called from the flea market, she got a bench for 20":
     "^ [<art>? <kin> just|also|now? texts|texted|messaged|calls|called|is_calling|phoned|rang|wrote|is|was me|us? from|at|out_at <art>? <trait>* <place>|<plain> ,|and|:|-*] <art>? <kin>",
-  "word: mom says the desk is done":
-    "^ [<art>? <kin> says|said|reports that|,|:*] <art>? <trait>* <piece> is|are|got? <finish>|done|finished",
   "word: mom is with me and she got a bench for 20":
     "^ [<art>? <kin> is|was|came|tagged_along with|along|here me|us|along|today|too* ,|and|:|-*] <art>? <kin>",
   "word: desk done, my husband took the pics and put it up for 190":

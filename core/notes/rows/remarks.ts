@@ -31,7 +31,7 @@ export const REMARKS = rowsOf<TurnEffect>({
   "labor: 45 minutes on the lid":
     "^ spent|did|put|put_in|just? <time> [on|into <art> <part>|drawers|legs|doors|lid|seat|top today|this_morning|tonight|yesterday|so_far?] ;",
   "word: kids drew on the white desk so i took it down to 60":
-    "^ [<art>? kids|kid|toddler|baby|cat|dog|puppy|<kin>|somebody|someone drew|colored|coloured|scribbled|doodled|wrote|peed|spilled|chewed|puked|threw_up|!<labor> <new> on|over|up|all_over|at|juice_on|milk_on?] <art>? <piece> ,|so|and|-|.*",
+    "^ [<art>? kids|kid|toddler|baby|cat|dog|puppy|<kin>|somebody|someone drew|colored|coloured|scribbled|doodled|wrote|peed|spilled|chewed|puked|threw_up|<new> on|over|up|all_over|at|juice_on|milk_on?] <art>? <piece> ,|so|and|-|.*",
   "word: spent 14 on glue for the desk, since the corner has to be pressed overnight":
     "$|<piece>|it ,|-? [since|because|cause|cuz|as <art> <any> <any>? has|have|had|needs|need to_be|be|to|to_get? <any> overnight|first|again|tomorrow|properly|right|a_day?] ;",
   "word: bought a bureau and a stool 70 for both, bureau needs new feet, drove 19 mi":
