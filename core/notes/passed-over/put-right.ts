@@ -23,7 +23,10 @@ function putRightAt(tokens: readonly Tok[], at: number): Tok[] | null {
   const said = tokens[at]!;
   if (!isCounted(said) || !isAlone(tokens, at)) return null;
   const from = openingOf(tokens, at);
-  if (from === at || !putsRight(tokens.slice(from, at), said)) return null;
+  const opening = tokens
+    .slice(from, at)
+    .flatMap(({ kind, text }) => (kind === "mark" ? [] : text.split(" ")));
+  if (!putsRight(opening, said) || isOfEarlier(tokens.slice(0, from), opening)) return null;
   const old = tokens.findLastIndex((token, place) => place < from && isLike(token, said));
   const meant = old < 0 ? null : inItsPlace(tokens[old]!, said);
   if (!meant || isTorn(tokens, old, from) || isOfAnother(tokens, old, at)) return null;
@@ -71,15 +74,18 @@ const isSeparator = (token: Tok | undefined): boolean =>
 const isOpening = ({ kind, text }: Tok): boolean =>
   kind === "word" && text.split(" ").every((word) => BESIDE_PUTS_RIGHT.has(word));
 
-function putsRight(opening: readonly Tok[], { kind }: Tok): boolean {
-  const words = opening.flatMap(({ kind: is, text }) => (is === "mark" ? [] : text.split(" ")));
-  const isTime = kind === "duration";
-  return words.some(
-    (word, at) =>
-      (PUTS_RIGHT.has(word) && !(isTime && TAKES_TIME.has(word))) ||
-      PUTS_RIGHT_BY_TWO.has(`${word} ${words[at + 1] ?? ""}`),
-  );
+function putsRight(words: readonly string[], { kind }: Tok): boolean {
+  // "oh wait, 3 hours" is none that one waits.
+  const isTime = kind === "duration" && !words.includes("oh");
+  const isKey = (word: string, at: number): boolean =>
+    (PUTS_RIGHT.has(word) && !(isTime && TAKES_TIME.has(word))) ||
+    PUTS_RIGHT_BY_TWO.has(`${word} ${words[at + 1] ?? ""}`);
+  return words.some(isKey) && !/\b(?:was|is) it\b/.test(words.join(" "));
 }
+
+/** "knobs 15, make it 12": of a note that stands already, and told without a verb. */
+const isOfEarlier = (before: readonly Tok[], opening: readonly string[]): boolean =>
+  opening[0] === "make" && !before.some(({ roles }) => roles.heads?.some(({ light }) => !light));
 
 /** Two numbers of one sort in one breath: which of them is put right? */
 function isTorn(tokens: readonly Tok[], old: number, from: number): boolean {

@@ -1,6 +1,6 @@
 import { spokenWords } from "../passed-over/hesitations.ts";
 import { isCommon } from "../words/daily.ts";
-import { BEFORE_NAMES } from "../words/names.ts";
+import { BEFORE_NAMES, IS_CALLED } from "../words/names.ts";
 import { UNITS } from "../words/numbers.ts";
 import {
   BEFORE_COUNTS,
@@ -96,7 +96,7 @@ function meantAt<Head>(
   if (isSettled(entry)) return norm;
   const known = shorthands.get(norm);
   if (known !== undefined) return known;
-  if (isName(line, typed, at)) return norm;
+  if (isName(line, typed, at) || IS_CALLED.has(norms.at(-1) ?? "")) return norm;
   return (
     withG(norm, lexicon) ??
     doneAgain(norm, lexicon) ??
