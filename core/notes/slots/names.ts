@@ -210,7 +210,8 @@ export const loan: Fill = (clause) => {
     const from = (called < 0 ? at : called) + 1;
     let end = from;
     while (end < tokens.length && isLoanName(tokens[end]!)) end += 1;
-    name = tokens.slice(from, end);
+    // "sent 300 to the loan feels good"
+    name = tokens[end]?.roles.opinion ? [] : tokens.slice(from, end);
   }
   claim(...name);
   return name.length > 0 ? { value: asSaid(clause, name) } : null;
@@ -220,7 +221,7 @@ export const loan: Fill = (clause) => {
 export function isLoanName(token: Tok): boolean {
   if (token.kind !== "word" || token.claimed || token.roles.heads || token.roles.hedge || token.roles.method)
     return false;
-  if (NO_LOAN_NAMES.has(token.text)) return false;
+  if (NO_LOAN_NAMES.has(token.text) || token.text.startsWith(",")) return false;
   // "200 to the loan out of the desk money"
   const blank = token.text.indexOf(" ");
   if (blank > 0 && WHENCE_PAID.has(token.text.slice(0, blank))) return false;
