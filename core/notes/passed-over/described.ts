@@ -120,6 +120,8 @@ function isLikeness(tokens: readonly Tok[], from: number, to: number, hasPrice: 
   for (let place = isOpened ? at + 1 : from; place < to; place += 1) {
     const token = tokens[place]!;
     if (!isOfLikeness(tokens, place, { from, to }, isToDo, parts > 0)) return false;
+    // "a mirror, 8 before work": its price, where none has been told.
+    if (!hasPrice && token.kind === "amount" && !isCountOfParts(tokens, place, to)) return false;
     // "with a mirror" may be two pieces, "with the mirror" is its own.
     if (
       lacks &&

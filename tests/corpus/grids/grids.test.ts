@@ -3,9 +3,11 @@ import { RIGHT, Stage, tryCase } from "../context.ts";
 import { type Cell, covering } from "./cells.ts";
 import { dated, eachDated, ofIt } from "./days.ts";
 import { deals } from "./deals.ts";
+import { kin } from "./kin.ts";
 import { KNOWN } from "./known.ts";
 import { lots } from "./lots.ts";
 import { pointing } from "./pointing.ts";
+import { righted } from "./righted.ts";
 import { added, corrected, joined, plainly } from "./told.ts";
 
 const stage = new Stage();
@@ -23,6 +25,8 @@ const GRIDS: readonly { name: string; cells: () => Cell[]; few: number }[] = [
   { name: "of it", cells: ofIt, few: 10 },
   { name: "deals", cells: deals, few: 60 },
   { name: "lots", cells: lots, few: 40 },
+  { name: "kin", cells: kin, few: 40 },
+  { name: "righted", cells: righted, few: 40 },
 ];
 
 /** The failures of cells, each with what was replied. */

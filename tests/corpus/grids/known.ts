@@ -174,4 +174,5 @@ export const KNOWN: readonly { grid: string; cells: RegExp; why: string }[] = [
     cells: /paid 12 at the dump|12 dump fee for|to the dump 12|junk from the estate|to get it home/,
     why: "what was dumped or fetched is told as a piece",
   },
+  { grid: "dated", cells: /^pay .*my wife/, why: "their own money into our loan is asked about" },
 ];
