@@ -120,8 +120,6 @@ function isLikeness(tokens: readonly Tok[], from: number, to: number, hasPrice: 
   for (let place = isOpened ? at + 1 : from; place < to; place += 1) {
     const token = tokens[place]!;
     if (!isOfLikeness(tokens, place, { from, to }, isToDo, parts > 0)) return false;
-    // "a mirror, 8 before work": its price, where none has been told.
-    if (!hasPrice && token.kind === "amount" && !isCountOfParts(tokens, place, to)) return false;
     // "with a mirror" may be two pieces, "with the mirror" is its own.
     if (
       lacks &&
@@ -231,11 +229,13 @@ function isCountOfParts(tokens: readonly Tok[], at: number, to: number): boolean
   if (tokens[at - 1]?.text === "or") return at + 1 === to || isLived(tokens[at + 1]!.text);
   for (let place = at + 1; place < to && place <= at + COUNTS_WITHIN; place += 1) {
     const token = tokens[place]!;
+    // "8 before work"
+    if (OF_NO_COUNT.has(wordsOf(token)[0]!)) return false;
     if (wordsOf(token).some(isPartWord)) return true;
-    if (token.kind !== "word" || OF_NO_COUNT.has(token.text)) return false;
+    if (token.kind !== "word") return false;
   }
   return false;
 }
 
 const COUNTS_WITHIN = 3;
-const OF_NO_COUNT = new Set([...PREPOSITIONS, "is", "are"].filter((word) => word !== "of"));
+const OF_NO_COUNT = new Set([...PREPOSITIONS, "before", "after", "during", "is", "are"].filter((word) => word !== "of"));
