@@ -3,6 +3,7 @@ import { BaseSequencer, type TestSpecification } from "vitest/node";
 
 /** The files that take longest, longest first: begun last, one of them would keep a core waiting for the other. */
 const LONGEST = [
+  "tests/corpus/going-on.test.ts",
   "tests/corpus/context.test.ts",
   "tests/crash/process.test.ts",
   "tests/bot/telegram/long.test.ts",

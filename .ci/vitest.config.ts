@@ -10,14 +10,18 @@ const REPLACING = ["tests/bot/schedule/year.long.test.ts"];
 const LONG = process.env["LONG"] ? [] : ["tests/**/*.long.test.ts"];
 
 /**
- * Modules as Node loads them, each compiled by the worker that needs it and kept for the next run: the runner's own way has
- * one process transform all of them, for which both workers wait.
+ * Modules as Node loads them, all compiled before the first test: the runner's own way has one process transform them
+ * one by one, for which both workers wait.
  */
 const AS_NODE_LOADS = {
   experimental: { viteModuleRunner: false, nodeLoader: false },
   // Most of what tests run is run a few times: to compile it as if it were run for hours takes longer than it saves. The
   // long runs are those hours.
-  execArgv: [...(process.env["LONG"] ? [] : ["--import", "./.ci/compile-less.mjs"]), "--import", "tsx"],
+  execArgv: [
+    ...(process.env["LONG"] ? [] : ["--import", "./.ci/compile-less.mjs"]),
+    "--import",
+    "./.ci/sources.mjs",
+  ],
 };
 
 /** Half a gigabyte holds the ledgers of all tests at once. */

@@ -11,7 +11,7 @@ import type { Ledger } from "../../../db/ledger.ts";
 import { openLedger } from "../../../db/open.ts";
 import type { OutboxBody } from "../../../db/outbox.ts";
 import { beginLedger } from "../../fresh.ts";
-import { keepGuarded, keepRows } from "./rows-kept.ts";
+import { keepRows } from "./rows-kept.ts";
 
 const silent = {
   debug() {},
@@ -232,7 +232,7 @@ function beganAgain(): Begun | undefined {
 function began(now: number): Begun {
   const directory = mkdtempSync(join(tmpdir(), "tailgate-chat-"));
   const ledger = open(directory, now);
-  return { directory, ledger, files: readdirSync(directory), toFresh: keepGuarded(ledger) };
+  return { directory, ledger, files: readdirSync(directory), toFresh: keepRows(ledger) };
 }
 
 /** Whether there is nothing but rows to be taken back. */
