@@ -115,13 +115,21 @@ export function newTurn(
   };
 }
 
+/** The figures looked at last: what a note leaves is mostly what the next one finds. */
+const figured = new WeakMap<Ledger, { age: number; day: Day; figures: Figures }>();
+
 /** The money figures as of the moment of the reply, whenever the message was said. */
 export function figuresNow({
   ledger,
   now,
   zone,
 }: Pick<ConversationDeps, "ledger" | "now" | "zone">): Figures {
-  return figuresOf(ledger.books, dayOfInstant(now(), zone()));
+  const day = dayOfInstant(now(), zone());
+  const last = figured.get(ledger);
+  if (last?.age === ledger.age && last.day === day) return last.figures;
+  const figures = figuresOf(ledger.books, day);
+  figured.set(ledger, { age: ledger.age, day, figures });
+  return figures;
 }
 
 /** What deciding may look at, as the books stand now. */

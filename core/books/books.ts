@@ -133,6 +133,8 @@ export interface Books {
   readonly postings: ReadonlyMap<number, readonly Posting[]>;
   /** The ids of the facts that name a piece, by piece number, in fold order. */
   readonly story: ReadonlyMap<number, readonly number[]>;
+  /** The buyers that standing facts name, each with how many do. */
+  readonly buyers: ReadonlyMap<string, number>;
   readonly order: PaymentOrder;
   /** Oldest first; the latest on or before a day is in force on it. */
   readonly taxRates: readonly { day: Day; percent: string }[];

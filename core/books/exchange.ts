@@ -24,6 +24,7 @@ const KEPT_APART: ReadonlySet<string> = new Set([
   "exactMiles",
   "byId",
   "flipped",
+  "buyers",
 ]);
 
 /** Puts a part that was folded anew in the place of what the books have of it. Gives what is not the same any more. */
@@ -35,6 +36,8 @@ export function exchange(books: BooksInHand, { removed, part, pieces, isLedgerWi
   const added = part.facts.filter((fact) => !books.byId.has(fact.id));
   for (const fact of removed) dropFact(books, fact, { months, changed });
   placeFacts(books, removed, added);
+  for (const fact of removed) books.countBuyer(fact, -1);
+  for (const fact of added) books.countBuyer(fact);
   for (const fact of part.facts) takeFact(books, fact, { part, months, changed });
   for (const month of months) if (!isTouched(books, month)) books.months.delete(month);
   const isNew = (number: number) => origins.get(number) === null;
@@ -64,8 +67,8 @@ export function copyOf(books: BooksInHand): BooksInHand {
   for (const [number, piece] of books.pieces) copy.pieces.set(number, { ...piece });
   for (const [month, sums] of books.months) copy.months.set(month, { ...sums });
   for (const [number, ids] of books.story) copy.story.set(number, [...ids]);
-  for (const name of ["postings", "exactMiles", "byId", "flipped"] as const) {
-    const to: Map<number, unknown> = copy[name];
+  for (const name of ["postings", "exactMiles", "byId", "flipped", "buyers"] as const) {
+    const to: Map<unknown, unknown> = copy[name];
     for (const [key, value] of books[name]) to.set(key, value);
   }
   Object.assign(copy, structuredClone(ledgerWideOf(books)));

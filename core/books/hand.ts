@@ -54,6 +54,7 @@ export class BooksInHand implements Books {
   readonly taxRates: { day: string; percent: string }[] = [];
   readonly goals: Goal[] = [];
   readonly standing = new Map<number, Standing>();
+  readonly buyers = new Map<string, number>();
   order: PaymentOrder = "highest";
   declaredSent: Cents = 0;
 
@@ -95,6 +96,7 @@ export class BooksInHand implements Books {
     if (sum !== 0) throw new Error(`the postings of fact ${fact.id} sum to ${sum}`);
     this.facts.push(fact);
     this.byId.set(fact.id, fact);
+    this.countBuyer(fact);
     this.#recordedFacts.push(fact.id);
     if (this.#legs.length > 0) this.postings.set(fact.id, this.#legs);
     for (const number of fact.pieces) {
@@ -102,6 +104,15 @@ export class BooksInHand implements Books {
       if (story) story.push(fact.id);
       else this.story.set(number, [fact.id]);
     }
+  }
+
+  /** Counts the buyer that a fact names, or takes that out again. */
+  countBuyer({ data }: Fact, times: 1 | -1 = 1): void {
+    const { buyer } = data as { buyer?: string };
+    if (buyer === undefined) return;
+    const count = (this.buyers.get(buyer) ?? 0) + times;
+    if (count > 0) this.buyers.set(buyer, count);
+    else this.buyers.delete(buyer);
   }
 
   /** A leg of the fact in hand, in cents: debit positive, credit negative. Nothing is posted for zero. */

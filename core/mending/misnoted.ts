@@ -117,7 +117,7 @@ function wholly(
   const { today } = desk;
   const isBought = readings.length > 1 && readings[0]!.kind === "buy";
   if (isBought && text.includes(" when ")) return thenMore(text, desk);
-  const said = misnotedIn(text, () => namesOn(desk), today);
+  const said = misnotedIn(text, desk.books.buyers, today);
   if (!said) return null;
   if (isMarked) raise(said, "likely");
   // "the grad payment was 175", "grad was 175": of that loan, and of no note of anything else.
@@ -350,15 +350,6 @@ function saidOf(to: MendTo, { books, today }: Looking): string {
       .join(" and ");
   const [value] = Object.values(to);
   return String(value);
-}
-
-function namesOn({ books }: Looking): ReadonlySet<string> {
-  const names = new Set<string>();
-  for (const { data } of books.facts) {
-    const { buyer } = data as { buyer?: string };
-    if (buyer !== undefined) names.add(buyer);
-  }
-  return names;
 }
 
 /** "that hold is for dana", "the deposit from nell was 15", "those knobs came to 21.60 with tax": a note is called by its name, and told what it was. */

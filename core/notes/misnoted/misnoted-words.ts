@@ -42,6 +42,9 @@ import { type Misnoted, prove, raise, type Values } from "./misnoted-said.ts";
 
 /* What each word of a message that corrects a note says of it. */
 
+/** Those who are on the books. */
+export type Names = Pick<ReadonlySet<string>, "has">;
+
 /** Takes a value; false where a token is none, null where it cannot be read or a second one of its kind stands there. */
 export function takeValue(
   said: Misnoted,
@@ -52,7 +55,7 @@ export function takeValue(
     today,
     isWrong,
     isThing,
-  }: { names: ReadonlySet<string>; today: Day; isWrong: boolean; isThing: boolean },
+  }: { names: Names; today: Day; isWrong: boolean; isThing: boolean },
 ): boolean | null {
   const { kind, text, roles } = token;
   switch (kind) {

@@ -25,7 +25,7 @@ import {
 } from "../words/misnoted.ts";
 import { FOR_NOTHING } from "../words/money.ts";
 import { type Misnoted, nothingSaid, prove, raise, type Values } from "./misnoted-said.ts";
-import { takeValue, takeWord } from "./misnoted-words.ts";
+import { type Names, takeValue, takeWord } from "./misnoted-words.ts";
 
 /*
  * What a message tells of a note that was noted wrong, in whatever order: values that it should have, those that it has, and
@@ -41,12 +41,11 @@ export const mayCorrect = (text: string): boolean =>
     .match(/[a-z]+/g)
     ?.some((word) => MAY_CORRECT.has(word)) === true;
 
-/** What a message tells so; null where it tells more than that, or nothing of it. `people`: those on the books. */
-export function misnotedIn(text: string, people: () => ReadonlySet<string>, today: Day): Misnoted | null {
+/** What a message tells so; null where it tells more than that, or nothing of it. `names`: those on the books. */
+export function misnotedIn(text: string, names: Names, today: Day): Misnoted | null {
   if (!mayCorrect(text)) return null;
   const tokens = lexed(text.replace(/[;:](?=\s)/g, ","));
   if (tokens.length > TOKENS_MAX || tokens.some(({ each }) => each)) return null;
-  const names = people();
   const said = nothingSaid();
   const taken = takeRows(said, tokens, names);
   // "should i list the hutch at 120"
@@ -189,7 +188,7 @@ function withNowOf(said: Misnoted): Misnoted {
 }
 
 /** What the rows take of a line, with what they say of it. */
-function takeRows(said: Misnoted, tokens: readonly Tok[], names: ReadonlySet<string>) {
+function takeRows(said: Misnoted, tokens: readonly Tok[], names: Names) {
   const skips = new Set<number>();
   const old = new Set<number>();
   const denied = new Set<number>();
