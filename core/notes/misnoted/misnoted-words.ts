@@ -50,12 +50,7 @@ export function takeValue(
   said: Misnoted,
   side: Values,
   token: Tok,
-  {
-    names,
-    today,
-    isWrong,
-    isThing,
-  }: { names: Names; today: Day; isWrong: boolean; isThing: boolean },
+  { names, today, isWrong, isThing }: { names: Names; today: Day; isWrong: boolean; isThing: boolean },
 ): boolean | null {
   const { kind, text, roles } = token;
   switch (kind) {

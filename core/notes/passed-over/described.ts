@@ -238,4 +238,6 @@ function isCountOfParts(tokens: readonly Tok[], at: number, to: number): boolean
 }
 
 const COUNTS_WITHIN = 3;
-const OF_NO_COUNT = new Set([...PREPOSITIONS, "before", "after", "during", "is", "are"].filter((word) => word !== "of"));
+const OF_NO_COUNT = new Set(
+  [...PREPOSITIONS, "before", "after", "during", "is", "are"].filter((word) => word !== "of"),
+);

@@ -31,7 +31,9 @@ const NOT_THERE =
 export const AFTERWARDS = rowsOf<TurnEffect>({
   // What is still to come, and its day.
   "word: 2h on the desk, back at it monday":
-    "<time>|<miles>|<labor>|$ … [,|.|-|;|and|then* back|more|resuming|continuing|next_coat|second_coat|another_coat|next_round at_it|on_it|to_it|of_it|to_come|coming? on|by|this? <weekday>|tomorrow] ;",
+    "<time>|<miles>|<labor> … [,|.|-|;|and|then back|more|resuming|continuing|next_coat|second_coat|another_coat at_it|on_it|to_it|of_it|to_come|coming? on|by|this? <weekday>|tomorrow] ;",
+  "word: paid 200 on the loan, more on friday":
+    "$ … [,|.|-|;|and|then more|next_coat|second_coat|another_coat to_come|coming? on|by|this? <weekday>|tomorrow] ;",
   // Held up.
   "unpaid: sold desk 140, payment to follow": `<sell>|<buyer> … [${LINK} ${A_PAYMENT} is|still|has|been|being|just* ${NOT_THERE} yet? on|by|this|next* <day>?]`,
   "pending: sold desk 140, pending": `<sell>|<stream>|<~finish> … [${LINK} pending|gotta_wait|have_to_wait|waiting|waiting_on|waiting_for|not_cleared|hasnt_cleared|once_it_clears|as_soon_as|soon_as <word>* <word>*]`,
