@@ -83,7 +83,8 @@ function asTyped(line: string, today: Day, index: number, trace?: Trace[]): Read
   const meant = meantBy(line, typedWords, language().lexer);
   if (isBotWord(meant.norms)) return [unclear({ kind: "botWord" }, place)];
   const { tokens: typed, hints } = lexedOf(meant);
-  const tokens = withKinMeant(withoutDescribed(withItsDays(toldOfOtherDay(withPutRight(typed)))));
+  const asMeant = withoutDescribed(withItsDays(toldOfOtherDay(withPutRight(typed))));
+  const tokens = (hints & HINTS.person) === 0 ? asMeant : withKinMeant(asMeant);
   if (trace) traceMisnoted(tokens, trace);
   const told: Told = { text, line: index, today, typed: line, spans: meant.words, trace };
   const units = unitsOf(tokens);

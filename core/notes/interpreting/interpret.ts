@@ -68,7 +68,8 @@ function actorOf(clause: Clause): Actor | null {
 const GIVES_US = / (?:me|us)$/;
 
 /** "my son already listed the desk", where no row knows the words between: before the verb stands nobody but kin. */
-function kinActing({ tokens }: Clause): Actor | null {
+function kinActing({ tokens, signs }: Clause): Actor | null {
+  if (!signs.has("person")) return null;
   const verb = tokens.findIndex((_, at) => isHead(tokens, at));
   const at = tokens.findIndex(isKin);
   // "aunt gave me a table": from whom it came.

@@ -11,6 +11,9 @@ import { inUnitOf } from "./other-day.ts";
 
 /** A line's tokens with the numbers that are meant; the same ones where none is put right. */
 export function withPutRight(tokens: Tok[]): Tok[] {
+  let counted = 0;
+  for (let at = 0; at < tokens.length; at += 1) if (isCounted(tokens[at]!)) counted += 1;
+  if (counted < 2) return tokens;
   for (let at = 2; at < tokens.length; at += 1) {
     const put = putRightAt(tokens, at);
     if (put) return withPutRight(put);

@@ -59,7 +59,6 @@ export const KNOWN: readonly { grid: string; cells: RegExp; why: string }[] = [
     why: "an amount that the next fact could take",
   },
   { grid: "added", cells: /lunch/, why: "a meal may be a cost, or when somebody is to pay" },
-  { grid: "added", cells: /with (my wife|mom)/, why: "who was there may be who did it" },
   { grid: "added", cells: /while the kids|because we had|since it was/, why: "a reason in front of a piece" },
   {
     grid: "added",
@@ -71,7 +70,6 @@ export const KNOWN: readonly { grid: string; cells: RegExp; why: string }[] = [
     cells: /from amy,? (at the flea|paid cash)/,
     why: "where or how, behind who left a deposit",
   },
-  { grid: "added", cells: /\bmay 3.*|on may 3.*/, why: "a month that may be a doubt" },
   {
     grid: "corrected",
     cells: /looked again, 20 miles|it came to (250|8950)/,
