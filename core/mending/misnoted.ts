@@ -58,12 +58,12 @@ export function ofMisnoted(text: string, readings: readonly Reading[], desk: Loo
   if (again) return { readings: [again], isSure: true };
   if (!past || !mayCorrect(text) || saysAny(text, CORRECTS_NOTHING) || OF_A_SUM.test(text)) return null;
   if (COST_TO_DO.test(text)) return null;
-  // "paint 24 - wait 26 - for the desk": put right within it, and no earlier note's.
-  const told = [...lexed(text)];
-  if (withPutRight(told) !== told) return null;
   // "took the desk back, she said the color was off, refunded her 110": why it came back corrects nothing.
   const [only, ...more] = readings;
   if (only?.kind === "refund" && only.returned && !only.missing && more.length === 0) return null;
+  // "paint 24 - wait 26 - for the desk": put right within it, and no earlier note's.
+  const told = lexed(text);
+  if (withPutRight(told) !== told) return null;
   const whole = wholly(text, readings, desk, past, false);
   const isMarked = saysAny(text, MARKS);
   const mayHaveParts = isMarked || NAMES_OLD.test(text) || (text.match(NUMBERS_SAID)?.length ?? 0) > 1;

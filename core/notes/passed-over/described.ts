@@ -4,6 +4,7 @@ import { HINTS } from "../tokens/sign-bits.ts";
 import {
   ALONG_WITH,
   BEFORE_LIKENESS,
+  COUNTS_NOTHING,
   HAS_OR_LACKS,
   IS_LIKE,
   ITS_OWN,
@@ -12,10 +13,10 @@ import {
   NOT_THERE,
   TO_BE_DONE,
 } from "../words/described.ts";
-import { AND, PREPOSITIONS } from "../words/links.ts";
+import { PREPOSITIONS } from "../words/links.ts";
 import { isLived } from "../words/lived.ts";
 import { BLEMISHES, HURTS, PIECE_PARTS } from "../words/parts.ts";
-import { isFromSomebody, isTaleOfOthers, withoutSeller } from "./sellers.ts";
+import { isAnd, isFromSomebody, isTaleOfOthers, withoutSeller } from "./sellers.ts";
 
 /*
  * What is told of a piece beside its purchase: how it is ("missing a shelf", "one drawer sticks", "comes with a key") and
@@ -67,8 +68,6 @@ function withoutLikeness(tokens: Tok[]): Tok[] {
   }
   return kept ?? tokens;
 }
-
-const isAnd = ({ kind, text }: Tok): boolean => kind === "word" && AND.has(text);
 
 /** Behind a mark, a price, or the piece itself. */
 function mayBegin(tokens: readonly Tok[], at: number): boolean {
@@ -238,6 +237,4 @@ function isCountOfParts(tokens: readonly Tok[], at: number, to: number): boolean
 }
 
 const COUNTS_WITHIN = 3;
-const OF_NO_COUNT = new Set(
-  [...PREPOSITIONS, "before", "after", "during", "is", "are"].filter((word) => word !== "of"),
-);
+const OF_NO_COUNT = new Set([...PREPOSITIONS, ...COUNTS_NOTHING].filter((word) => word !== "of"));

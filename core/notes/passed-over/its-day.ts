@@ -1,4 +1,4 @@
-import { type Tok, textOf } from "../clause.ts";
+import { isMark, type Tok, textOf } from "../clause.ts";
 import { headsOf } from "../heads.ts";
 import { NO_ROLES, wordToken } from "../tokens/token.ts";
 import { bears } from "../verbs.ts";
@@ -120,4 +120,4 @@ const isNote = (tokens: readonly Tok[]): boolean =>
       headsOf(token).some(({ kind }) => !bears(kind, "corrects")),
   );
 const isDay = ({ kind }: Tok): boolean => kind === "day";
-const isAsking = ({ kind, text }: Tok): boolean => kind === "mark" && text === "?";
+const isAsking = (token: Tok): boolean => isMark(token, "?");

@@ -1,4 +1,4 @@
-import type { Tok } from "../clause.ts";
+import { MEASURES, type Tok } from "../clause.ts";
 import { wholeOf } from "../quantities/amounts.ts";
 import { HINTS } from "../tokens/sign-bits.ts";
 import { AGAIN, BESIDE_AGAIN } from "../words/again.ts";
@@ -53,7 +53,7 @@ const isJoint = ({ kind, text }: Tok): boolean => (kind === "mark" && text !== "
 
 const isDay = ({ kind, text }: Tok): boolean => kind === "day" || SAYS_TODAY.has(text);
 
-const isNumber = ({ kind }: Tok): boolean => kind === "amount" || kind === "duration" || kind === "miles";
+const isNumber = ({ kind }: Tok): boolean => MEASURES.has(kind);
 
 /** The number said again, in the unit of the first: the 3 of "2h on the desk yesterday and 3 today"; null where it has another. */
 export function inUnitOf(old: Tok, said: Tok): Tok | null {

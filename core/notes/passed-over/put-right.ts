@@ -1,4 +1,4 @@
-import { isMark, isPiece, type Tok } from "../clause.ts";
+import { isMark, isPiece, MEASURES, type Tok } from "../clause.ts";
 import { wholeOf } from "../quantities/amounts.ts";
 import { AND } from "../words/links.ts";
 import { BESIDE_PUTS_RIGHT, GOES_ON, PUTS_RIGHT, PUTS_RIGHT_BY_TWO, TAKES_TIME } from "../words/put-right.ts";
@@ -10,7 +10,7 @@ import { inUnitOf } from "./other-day.ts";
  */
 
 /** A line's tokens with the numbers that are meant; the same ones where none is put right. */
-export function withPutRight(tokens: Tok[]): Tok[] {
+export function withPutRight<Some extends readonly Tok[]>(tokens: Some): Some | Tok[] {
   let counted = 0;
   for (let at = 0; at < tokens.length; at += 1) if (isCounted(tokens[at]!)) counted += 1;
   if (counted < 2) return tokens;
@@ -39,12 +39,10 @@ function putRightAt(tokens: readonly Tok[], at: number): Tok[] | null {
   return [...tokens.slice(0, old), meant, ...tokens.slice(old + 1, from), ...tokens.slice(end)];
 }
 
-const isMeasure = ({ kind }: Tok): boolean => kind === "amount" || kind === "duration" || kind === "miles";
+const isMeasure = ({ kind }: Tok): boolean => MEASURES.has(kind);
 
 const isCounted = (token: Tok): boolean =>
-  isMeasure(token) || (isPiece(token) && countOf(token) !== undefined);
-
-const countOf = ({ mention }: Tok): number | undefined => mention?.count;
+  isMeasure(token) || (isPiece(token) && token.mention!.count !== undefined);
 
 /** Numbers of one sort, the bare one of whichever ("24 miles, no 26"), or the same piece in another count. */
 function isLike(old: Tok, said: Tok): boolean {

@@ -2,14 +2,18 @@ import type { Tok } from "../clause.ts";
 import { headsOf } from "../heads.ts";
 import {
   ANIMALS,
+  BEFORE_DOING,
+  BEFORE_THEIRS,
   BUDGES,
   FROM,
   KIN_DOES,
   LEADS_TO_WHO,
+  NOT_WHO,
   SELLER_AND_I,
   SOMEBODY,
   TELLS_OF_SELLER,
   UNDOES_PURCHASE,
+  WHOSE,
 } from "../words/described.ts";
 import { AND } from "../words/links.ts";
 import { DENIES, OF_DEALS } from "../words/lived.ts";
@@ -20,7 +24,7 @@ import { HOUSEHOLD } from "../words/people.ts";
  * it", "somebody painted it purple". None of it is a deed of ours, unless it undoes the purchase.
  */
 
-const isAnd = ({ kind, text }: Tok): boolean => kind === "word" && AND.has(text);
+export const isAnd = ({ kind, text }: Tok): boolean => kind === "word" && AND.has(text);
 
 /** "from the estate sale", "off a guy" */
 export function isFromSomebody(tokens: readonly Tok[], at: number): boolean {
@@ -61,9 +65,9 @@ function whoIn(tokens: readonly Tok[], from: number, to: number): Who | null {
     const [first] = text.split(" ") as [string];
     if (HOUSEHOLD.has(text)) return { end: at + 1, isKin: true, isAll: false };
     const isThey = SOMEBODY.has(first) || ANIMALS.has(text);
-    if (isThey || (roles.person && !/^(?:his|her|their|him|them|who|you|your)$/.test(text)))
+    if (isThey || (roles.person && !WHOSE.has(text) && !NOT_WHO.has(text)))
       return { end: at + 1, isKin: false, isAll: text.includes(" ") || /(?:hes|shes|theyre)$/.test(first) };
-    if (!roles.filler && !roles.trait && !/^(?:his|her|their)$/.test(text)) return null;
+    if (!roles.filler && !roles.trait && !WHOSE.has(text)) return null;
   }
   return null;
 }
@@ -83,10 +87,7 @@ function isOfTale(tokens: readonly Tok[], at: number): boolean {
   if (roles.hedge && !HARMLESS.has(roles.hedge)) return false;
   // "they were tossing it"
   const isDeed = headsOf(token).some(({ light, tails }) => !light && tails === null);
-  return (
-    !isDeed ||
-    (/ing(?: |$)/.test(text) && /^(?:was|were|is|are|just|hes|shes|theyre)$/.test(before?.text ?? ""))
-  );
+  return !isDeed || (/ing(?: |$)/.test(text) && BEFORE_DOING.has(before?.text ?? ""));
 }
 
 const HARMLESS: ReadonlySet<string> = new Set(["offer", "vague", "intention", "denial"]);
@@ -134,4 +135,4 @@ function endOfTale(tokens: readonly Tok[], from: number): number {
   return tokens.length - from > 1 ? tokens.length : -1;
 }
 
-const isTheirs = (token: Tok | undefined): boolean => /^(?:his|her|their|hers|all)$/.test(token?.text ?? "");
+const isTheirs = (token: Tok | undefined): boolean => BEFORE_THEIRS.has(token?.text ?? "");

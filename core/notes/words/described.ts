@@ -69,3 +69,14 @@ export const KIN_DOES = wordSet(
 export const BUDGES = wordSet(
   "budge want need use like care know haggle even move negotiate charge mind remember realize have believe fit",
 );
+
+/** Whose a thing is, or is not, and who does nothing. */
+export const WHOSE = wordSet("his her their");
+export const NOT_WHO = wordSet("him them who you your");
+export const BEFORE_THEIRS = wordSet("hers all", WHOSE);
+
+/** Before what somebody was doing: "they were tossing it". */
+export const BEFORE_DOING = wordSet("was were is are just hes shes theyre");
+
+/** No number is a count of what stands behind these. */
+export const COUNTS_NOTHING = wordSet("before after during is are");

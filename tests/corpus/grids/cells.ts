@@ -13,6 +13,18 @@ export function filled(text: string, words: Readonly<Record<string, string>>): s
   return text.replace(/\{(\w+)\}/g, (_, name: string) => words[name] ?? `{${name}}`);
 }
 
+/** What stands for somebody who was told of, in place of {he}, {him} … of a text. */
+export interface Pronouns {
+  he: string;
+  him: string;
+  his: string;
+  hes: string;
+  owes: string;
+}
+export const HE: Pronouns = { he: "he", him: "him", his: "his", hes: "he's", owes: "owes" };
+export const SHE: Pronouns = { he: "she", him: "her", his: "her", hes: "she's", owes: "owes" };
+export const THEY: Pronouns = { he: "they", him: "them", his: "their", hes: "they're", owes: "owe" };
+
 const SEED = 20260509;
 
 /** For each cell chosen, so many are looked at. */

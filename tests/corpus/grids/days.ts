@@ -1,5 +1,5 @@
 import { type Cell, filled } from "./cells.ts";
-import { KINDS, type Kind, SHOP, TODAY } from "./kinds.ts";
+import { factOf, KINDS, type Kind, SHOP, TODAY } from "./kinds.ts";
 
 /*
  * On which day a note was, told beside it in people's own way, and what is put right of it in the next breath or after
@@ -242,7 +242,6 @@ const FRONT: readonly string[] = [
 ];
 
 const named = (kind: Kind): Called => CALLED[kind.kind]!;
-const factOf = ({ kind, wants }: Kind, more: Fields = {}): Fields => ({ kind, ...wants, ...more });
 
 function cell(
   marks: readonly string[],

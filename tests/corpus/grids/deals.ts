@@ -1,4 +1,4 @@
-import { type Cell, filled } from "./cells.ts";
+import { type Cell, filled, HE, type Pronouns, SHE, THEY } from "./cells.ts";
 
 /*
  * Deals with buyers over several messages, told as people text them: each way with each of its tails, by one buyer after
@@ -22,20 +22,11 @@ const SHOP: readonly string[] = [
   `@at ${TODAY}T15:00:00Z`,
 ];
 
-interface Buyer {
+interface Buyer extends Pronouns {
   /** In the subject's place, and as plainly as a note before them has it. */
   who: string;
   plain: string;
-  he: string;
-  him: string;
-  his: string;
-  hes: string;
-  owes: string;
 }
-
-const HE = { he: "he", him: "him", his: "his", hes: "he's", owes: "owes" };
-const SHE = { he: "she", him: "her", his: "her", hes: "she's", owes: "owes" };
-const THEY = { he: "they", him: "them", his: "their", hes: "they're", owes: "owe" };
 
 const BUYERS: readonly Buyer[] = [
   { who: "tom", plain: "tom", ...HE },

@@ -1,4 +1,4 @@
-import { type Cell, filled } from "./cells.ts";
+import { type Cell, filled, HE, type Pronouns, SHE } from "./cells.ts";
 
 /* Kin who act for the shop: each way to tell of it, by each of them, and with "he" or "she" for them. */
 
@@ -12,10 +12,7 @@ const SHOP: readonly string[] = [
   "listed lamp 40",
 ];
 
-const HE = { p: "he", o: "him", his: "his" };
-const SHE = { p: "she", o: "her", his: "her" };
-
-const KIN: readonly { said: string; by: string; p: string; o: string; his: string }[] = [
+const KIN: readonly (Pronouns & { said: string; by: string })[] = [
   { said: "mom", by: "mom", ...SHE },
   { said: "my mother", by: "mother", ...SHE },
   { said: "dad", by: "dad", ...HE },
@@ -26,7 +23,7 @@ const KIN: readonly { said: string; by: string; p: string; o: string; his: strin
   { said: "my sister", by: "sister", ...SHE },
 ];
 
-/** {H}: who; {p}, {o}, {his}: the pronouns for them. `by`: the fact says who did it. */
+/** {H}: who; {he}, {him}, {his}: the pronouns for them. `by`: the fact says who did it. */
 const TOLD: readonly { wants: Record<string, unknown>; by: boolean; forms: readonly string[] }[] = [
   {
     wants: { kind: "buy", pieces: [4], amount: "20.00", name: "bench" },
@@ -36,22 +33,22 @@ const TOLD: readonly { wants: Record<string, unknown>; by: boolean; forms: reado
       "{H} picked up a bench for 20",
       "{H} got a bench, 20",
       "{H} found a bench 20 at a yard sale",
-      "{H} found a bench at the church sale, 20, {p} paid cash",
-      "{H} just called from the flea market, {p} bought us a bench for 20",
+      "{H} found a bench at the church sale, 20, {he} paid cash",
+      "{H} just called from the flea market, {he} bought us a bench for 20",
       "{H} got us a bench, 20",
       "{H} picked up a bench for me, 20 bucks",
       "{H} grabbed a bench for us 20 this morning",
       "{H} also got a bench for 20",
-      "{H} is with me and {p} picked up a bench 20",
-      "{H} called, {p} bought a bench 20",
-      "{H} brought home a bench, {p} paid 20 for it",
+      "{H} is with me and {he} picked up a bench 20",
+      "{H} called, {he} bought a bench 20",
+      "{H} brought home a bench, {he} paid 20 for it",
       "bench 20, {H} bought it",
       "{H} went to an auction and got a bench for 20",
       "{H} snagged a bench 20 on {his} lunch break",
       "{H} paid 20 for a bench",
       "{H} was at an estate sale and got a bench for 20",
-      "{H} texted, {p} found a bench for 20",
-      "{H} bought a bench, 20, {p} loves it",
+      "{H} texted, {he} found a bench for 20",
+      "{H} bought a bench, 20, {he} loves it",
       "{H} scored a bench at the thrift store for 20 bucks",
       "a bench {H} found for 20",
       "{H} stopped at a yard sale and bought a bench for 20",
@@ -88,7 +85,7 @@ const TOLD: readonly { wants: Record<string, unknown>; by: boolean; forms: reado
       "{H} spent 12 on paint for the desk",
       "{H} paid for the desk paint, 12",
       "paint 12 for the desk, {H} got it",
-      "{H} grabbed knobs for the desk while {p} was out, 12",
+      "{H} grabbed knobs for the desk while {he} was out, 12",
       "{H} picked up stain for the desk on {his} way home, 12",
     ],
   },
@@ -104,7 +101,7 @@ const TOLD: readonly { wants: Record<string, unknown>; by: boolean; forms: reado
       "{H} sanded the desk 2 hours",
       "{H} worked on the desk for 2 hours",
       "{H} spent 2 hours sanding the desk",
-      "{H} sanded the desk, took {o} 2 hours",
+      "{H} sanded the desk, took {him} 2 hours",
       "{H} put in 2 hours on the desk",
       "{H} did 2 hours on the desk",
       "2 hours on the desk by {H}",
@@ -117,7 +114,7 @@ const TOLD: readonly { wants: Record<string, unknown>; by: boolean; forms: reado
       "{H} cleaned and waxed the desk, 2h",
       "{H} was at the desk for 2 hours",
       "{H} glued the desk back together, 2 hours",
-      "{H} sanded the desk for 2 hours, {p} is a machine",
+      "{H} sanded the desk for 2 hours, {he} is a machine",
     ],
   },
   {
@@ -181,9 +178,9 @@ const TOLD: readonly { wants: Record<string, unknown>; by: boolean; forms: reado
       "{H} sold the dresser for 140 cash",
       "{H} sold the dresser 140 while i was at work",
       "{H} sold the dresser to a neighbor for 140",
-      "{H} knew somebody, {p} sold the dresser for 140",
+      "{H} knew somebody, {he} sold the dresser for 140",
       "{H} just sold the dresser, 140",
-      "{H} called, {p} sold the dresser for 140",
+      "{H} called, {he} sold the dresser for 140",
       "{H} let the dresser go for 140",
       "{H} got 140 for the dresser",
     ],
@@ -203,12 +200,12 @@ const TOLD: readonly { wants: Record<string, unknown>; by: boolean; forms: reado
 export function kin(): Cell[] {
   return TOLD.flatMap(({ wants, by, forms }) =>
     forms.flatMap((form) =>
-      KIN.map(({ said, by: name, p, o, his }) => ({
+      KIN.map(({ said, by: name, ...pronouns }) => ({
         id: `${form} | ${said}`,
         class: "kin who act",
         on: TODAY,
         before: [...SHOP],
-        line: filled(form, { H: said, p, o, his }),
+        line: filled(form, { H: said, ...pronouns }),
         facts: [by ? { ...wants, by: name } : wants],
         ask: false as const,
       })),

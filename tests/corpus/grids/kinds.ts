@@ -46,6 +46,12 @@ export interface Kind extends Told {
   other?: { name: string; piece: number };
 }
 
+/** The fact that a note of a kind leaves, with what else is told of it. */
+export const factOf = (
+  { kind, wants }: Kind,
+  more: Record<string, unknown> = {},
+): Record<string, unknown> => ({ kind, ...wants, ...more });
+
 export const KINDS: readonly Kind[] = [
   {
     kind: "sell",

@@ -1,5 +1,5 @@
 import { type Cell, filled } from "./cells.ts";
-import { KINDS, type Kind, SHOP, TODAY } from "./kinds.ts";
+import { factOf, KINDS, type Kind, SHOP, TODAY } from "./kinds.ts";
 
 /* Each kind of note told plainly in thirty ways, beside each other kind, and with what people add to it. */
 
@@ -14,12 +14,6 @@ function cell(kind: string, grid: string, line: string, facts: Record<string, un
     ask: false,
   };
 }
-
-const factOf = ({ kind, wants }: Kind, more: Record<string, unknown> = {}): Record<string, unknown> => ({
-  kind,
-  ...wants,
-  ...more,
-});
 
 /** Each kind in each of its ways. */
 export function plainly(): Cell[] {
