@@ -7,6 +7,7 @@ import { mendOf } from "./mends/mends.ts";
 import { removedForSure } from "./mends/removed.ts";
 import { withKinMeant } from "./mentions/kin.ts";
 import { notesOf, readAgain, valueRead } from "./notes-read.ts";
+import { withBargained } from "./passed-over/bargained.ts";
 import { withoutChatter } from "./passed-over/chatter.ts";
 import { withoutDescribed } from "./passed-over/described.ts";
 import { withItsDays } from "./passed-over/its-day.ts";
@@ -83,7 +84,7 @@ function asTyped(line: string, today: Day, index: number, trace?: Trace[]): Read
   const meant = meantBy(line, typedWords, language().lexer);
   if (isBotWord(meant.norms)) return [unclear({ kind: "botWord" }, place)];
   const { tokens: typed, hints } = lexedOf(meant);
-  const asMeant = withoutDescribed(withItsDays(toldOfOtherDay(withPutRight(typed))));
+  const asMeant = withoutDescribed(withItsDays(toldOfOtherDay(withBargained(withPutRight(typed), text))));
   const tokens = (hints & HINTS.person) === 0 ? asMeant : withKinMeant(asMeant);
   if (trace) traceMisnoted(tokens, trace);
   const told: Told = { text, line: index, today, typed: line, spans: meant.words, trace };

@@ -2,13 +2,12 @@ import { type Head, type Tok, textOf } from "../clause.ts";
 import { centsIn } from "../slots/money.ts";
 import { isTurned, type Roles, rolesOf, turnedRoles } from "../tokens/roles.ts";
 import { NO_ROLES } from "../tokens/token.ts";
-import { language } from "../verbs.ts";
 import { NOBODY } from "../words/deals.ts";
 import type { TurnEffect } from "./afterwards.ts";
 import { type AsideEffect, asides } from "./asides.ts";
 import { type DayEffect, days } from "./days.ts";
 import type { OwnerEffect } from "./hands.ts";
-import { isAmount, joined, meaning, PASSING } from "./joined.ts";
+import { isAmount, joined, meaning, PASSING, saidBy } from "./joined.ts";
 import { standingIn } from "./lookup.ts";
 import { numbers } from "./numbers.ts";
 import { ofNumber } from "./of-numbers.ts";
@@ -73,12 +72,6 @@ const OPENING_ARTICLE = /^(?:a|an|the|my|our|some) /;
 function rolesOfGiver(said: string): Roles<Head> {
   const place = said.replace(OPENING_ARTICLE, "");
   return NOBODY.has(place) ? PASSING : rolesOf<Head>({ place });
-}
-
-/** "threw the desk on swapboard for 145" says a listing, "lamp went to the church, no charge" a gift, as no other word does. */
-function saidBy(verb: string, tokens: readonly Tok[], fired: Fired): Tok {
-  const heads = language().lexer.lexicon.entry(verb)?.said?.heads;
-  return joined(tokens, fired, rolesOf<Head>(heads ? { heads } : {}), verb);
 }
 
 const ANYBODYS = new Set(["some", "a", "an", "another"]);

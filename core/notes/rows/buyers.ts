@@ -31,8 +31,6 @@ export const BUYERS = rowsOf<OwnerEffect>({
   "word: mom took pictures and listed the desk 120":
     "<kin> [took|takes|snapped|shot|got a|some|another|the|new|better|good* picture|pictures|photo|photos|pics|pic|measurements of_it|of_them? and|then* then?] <list>",
   // What was asked of us, before what we paid.
-  "word: he wanted 60 i paid 45 for a table":
-    "^ [<art>? <person>|they|he|she|seller|owner? wanted|wants|asked|asking|was_asking|were_asking was? $] ,|but|and* i|we? got_it_for|paid|bought|gave_him|gave_her|gave_them|talked_him_down_to|talked_her_down_to",
   "buyer: lenny paid 30 to hold the bench":
     "^ [<art>? <opinion>|<trait>|<plain>|<supply>|<new>* !<kin> <person>|<new> <new>? paid|gave|gave_me|gave_us|sent|sent_me|handed_me|handed_us|paid_me|paid_us|slipped_me] $ to_hold|to_save|to_reserve|to_keep|to_set_aside <art>? <piece>",
   "buyer: man left me 25 to hold the mirror": `^ [<art>? <opinion>|<trait>|<plain>|<new>* !<kin> <person>|<new> <new>?] ${PUTS} me|us? … ${AS_DEPOSIT}`,

@@ -8,15 +8,7 @@ const SELLER =
 const COMPLAINED =
   "says|said|told_me|complained|messaged|texted|called|claims|claimed|noticed|found|saw|discovered|pointed_out|reported|emailed|wrote";
 const GIVES_BACK = "gave|give|sent|send|handed|paid|mailed|returned|slipped";
-const TRIED =
-  "tried|offered|wanted|asked|opened|started|started_off|began|lowballed|low_balled|bid|countered|said|came_in|begged|pushed";
-const FOR_LESS = "to|for|at|me|if|ill|id|i|would|take|get|have|buy|accept|with|steal|go";
-const MET =
-  "landed_on|landed_at|settled_on|settled_at|settled_for|met_at|agreed_on|agreed_at|agreed_to|ended_up_at|ended_at|wound_up_at|closed_at|shook_on|shook_at|compromised_on|compromised_at|met_in_the_middle_at|met_halfway_at|split_it_at|split_the_difference_at|finished_at|got_to|came_up_to|went_up_to";
 const THEIRS = "is|was|s|officially|all|now|finally* hers|his|theirs";
-const AGREED = `${MET}|met_in_the_middle|met_halfway`;
-const PAID_AFTER =
-  "paid|paid_me|gave_me|ended_up_paying|ended_up_giving|wound_up_paying|ended_up_giving_me|finally_paid|handed_me";
 const GONE =
   "took|sold|gone|paid|loaded|left|grabbed|bought|drove_off|went_home|carried|deal_done|done|hauled";
 const AND = ",|-|.|and|but|so|then|;";
@@ -39,7 +31,6 @@ const ENDED =
  */
 export const HAGGLED = rowsOf<TurnEffect>({
   "word: guy talked my wife down on the hutch to 210, comes saturday": `[${DOWN_TO} me|us|my|our|the|<kin>* down|down_on] on? <art>? <piece> to $`,
-  "word: the buyer noticed a crack in the top, so we settled on 85 for the desk and he paid cash": `^ [${HE}* found|noticed|saw|spotted|bargained|haggled|complained|hesitated <any>? <any>? <any>? <any>? <any>? <any>? ${AND}*] i|we ${AGREED}`,
   "word: lady says a drawer sticks so i gave her 15 back on the dresser": `^ [${HE}* ${COMPLAINED} <word>? <word>? <word>? <word>? <word>? <word>? <word>? ${AND}*] i|we? had_to|just? ${GIVES_BACK} <word>? $ back`,
   "word: mirror lady says it hangs crooked, sent her 5 back": `^ <art>? <piece> [lady|guy|man|woman|buyer|couple|girl|dude|customer|people ${COMPLAINED} <word>? <word>? <word>? <word>? <word>? <word>? ${AND}*] i|we? had_to|just? ${GIVES_BACK} <word>? $ back`,
   "word: she complained about a scratch on the desk so i sent her 15 back": `^ [${HE}* ${COMPLAINED} <word>? <word>? <word>? <word>? <word>?] <piece> ${AND}* i|we? had_to|just? ${GIVES_BACK} <word>? $ back`,
@@ -53,8 +44,6 @@ export const HAGGLED = rowsOf<TurnEffect>({
     "[first|second|third|last|next one|1 paid|paid_me|gave_me|handed_me] $ for|on <art>? <piece>",
   "word: trunk's 75 sign came down to 65":
     "<piece> $ [sign|sticker|tag] came_down|came_down_to|dropped_to|went_down_to|said|says",
-  "sold: we settled on 85 for the desk and he paid cash": `[i|we|both* ${AGREED}] $ for|on <art>? <piece> ${AND}* ${HE}* ${PAID_AFTER}|${GONE}`,
-  "word: sold the desk on sunday, they offered 90 and we settled at 100": `<sell> … [${AND}|after|though|although* ${HE}* ${TRIED} ${FOR_LESS}* $ ${AND}|i|we|they|both|finally|then* ${MET}|${PAID_AFTER}] $`,
   "word: guy came with 100 for the chest, i took it and he drove off with it": `had|with|brought $ … for|on <art>? <piece> [${AND}* i|we took|accepted it|that|the_money|the_offer|her_offer|his_offer? ${AND}* shes|hes|theyre|its|it|he|she|they|is|are|was* gone|drove_off|drove|left|went|walked_off|out|off with|home|it|them|away*] ;`,
   "sold: she just sent the 95 by transfer so the mirror is officially hers": `^ [${HE}* just|finally? sent|paid|gave|handed|wired me|us? the|her|his?] $ <any>? <any>? <any>? so|and|,|now* <art>? <piece> ${THEIRS}`,
   "word: she just sent the 95 by transfer so the mirror is officially hers": `sent|paid|gave|handed|wired|me|us|the … $ <any>? <any>? <any>? so|and|,|now* <art>? <piece> [${THEIRS} now?] ;`,
@@ -62,20 +51,7 @@ export const HAGGLED = rowsOf<TurnEffect>({
   "word: the couple came for one chair and left with both for 80": `^ [${HE}* ${CAME} ${FOR_ONE}*] one|1? <piece> ${AND}* ${HE}* ${ENDED} both|both_of_them|two|the_pair|<ofthem>`,
   "sold both: they came for one chair and ended up loving both, sold them for 80 together": `${CAME} ${FOR_ONE}* one|1? <piece> [${AND}* ${HE}* ${ENDED} both|both_of_them|two|the_pair|<ofthem> ${AND}* i|we? sold|sold_them|sold_both|let_them_go|let_both_go|gave_them|gave_them_both|paid|paid_me|gave_me them|both|me? for|at?] $`,
   "sold both: the couple came for one chair and left with both for 80": `${CAME} ${FOR_ONE}* one|1? <piece> [${AND}* ${HE}* ${ENDED} both|both_of_them|two|the_pair|<ofthem> ,|-|;? for|at?] $`,
-  "word: he tried to get the bench for 40, i laughed, we landed on 60 and he took it home": `^ [${HE}* ${TRIED} ${FOR_LESS}*] <art>? <piece> for|at|down_to $ ${AND}* <word>* ${AND}* <word>* ${MET}|${PAID_AFTER} $ ${AND}* ${HE}|it* ${GONE}`,
-  "sold: he tried to get the bench for 40, i laughed, we landed on 60 and he took it home": `<piece> [for|at|down_to $ ${AND}* <word>* ${AND}* <word>* ${MET}|${PAID_AFTER}] $ ${AND}* ${HE}|it* ${GONE}`,
-  "word: guy offered 40 for the bench, we settled on 60, sold": `^ [${HE}* ${TRIED} ${FOR_LESS}* $ for|on] <art>? <piece> ${AND}* <any>* ${AND}* ${HE}|we|i* ${PAID_AFTER}|${MET} $ !down|deposit|to|now|already|today`,
-  "sold: he offered 30 on the bench but ended up paying 60": `^ ${HE}* ${TRIED} ${FOR_LESS}* $ for|on <art>? <piece> [${AND}* <any>* ${AND}* ${HE}* ${PAID_AFTER}] $ !down|deposit|to|now|already|today`,
-  "sold: guy offered 40 for the bench, we settled on 60, he took it": `^ ${HE}* ${TRIED} ${FOR_LESS}* $ for|on <art>? <piece> [${AND}* <any>* ${AND}* we|i|they* ${MET}] $ ${AND}* ${HE}|it* ${GONE}`,
-  "word: bench sold for 60, she offered 45 at first": `<sell> … $ [${AND}|after|though|although|even_though|when|tho* ${HE}* had? ${TRIED} ${FOR_LESS}|of* $ at_first|first|initially|originally|to_start|to_start_with|to_begin_with|for_it] ;`,
-  "word: sold the bench for 60 after he tried 40": `<sell> … $ [after|although|even_though ${HE}* had|first|initially|originally? ${TRIED} ${FOR_LESS}|of* $] ;`,
   "word: asked 80 bookcase, got it 55": `^ [${SELLER}* asked|wanted|was_asking|were_asking|was_wanting|started_at|had_it_at|said|marked|had_marked|priced|tagged|listed $ for|on?] <art>? <piece> ${AND}* i|we|she|he|they* just|only|finally? ${GOT}|${LET_GO} it|them|her|him? for|at|down_to? $`,
-  "bought: they asked 80 for the bookcase, got it for 55": `^ ${SELLER}* asked|wanted|was_asking|were_asking|was_wanting|started_at|had_it_at|said|marked|had_marked|priced|tagged $ for|on? <art>? <piece> [${AND}* i|we* just|only|finally? ${GOT} it|them? for|at|down_to?] $`,
-  "bought: she wanted 60 for the dresser but let it go for 45": `^ he|she|they|seller|guy|lady|<person> asked|wanted|was_asking|were_asking $ for|on? <art>? <piece> [${AND}* she|he|they* just|only|finally? ${LET_GO} for|at?] $`,
-  "word: the thrift store marked the armoire 90, but i paid 70 for it": `^ [${SELLER}* marked|had|priced|tagged|on|said] <art>? <piece> at|said|says? $ ${AND}* i|we* just|only|finally? ${GOT} $`,
-  "bought: the tag on the armoire said 90, paid 70": `^ ${SELLER}* marked|had|priced|tagged|on|said <art>? <piece> [at|said|says|for? $ ${AND}* i|we* just|only|finally? ${GOT} for|at?] $`,
-  "bought: armoire was priced at 90, i paid 70 for it": `<piece> [was|were|is|had_been? marked|tagged|priced|ticketed|listed|originally|going|up|supposed_to_be? at|for|as? $ ${AND}* i|we ${GOT} it|them? for|at|down_to?] $`,
-  "bought: bookcase was marked 80, got it for 55": `<piece> [was|were|is|had_been? marked|tagged|priced|ticketed at|for|as? $ ${AND}* ${GOT} it|them? for|at|down_to?] $`,
   "bought: dresser listed at 100 but she let it go for 60": `<piece> [was|were|is|had_been? marked|tagged|priced|ticketed|listed|originally at|for|as? $ ${AND}* she|he|they|the_lady|the_guy|seller ${LET_GO} for|at?] $`,
   "bought: found a dresser on a driveway and talked her down to 45": `found|spotted|there_was|there_is|came_across|curb|driveway|yard_sale|estate_sale|garage_sale|thrift_store … [${AND}* i|we? ${DOWN_TO} him|her|them|it|the_guy|the_lady|seller down? to] $`,
   "word: bought a dresser 45, its in the van now":

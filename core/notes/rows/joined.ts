@@ -28,4 +28,10 @@ export function meaning(
   return joined(tokens, fired, rolesOf<Head>(heads ? { heads } : {}), text);
 }
 
+/** "threw the desk on swapboard for 145" says a listing, "lamp went to the church, no charge" a gift, as no other word does. */
+export function saidBy(verb: string, tokens: readonly Tok[], fired: Pick<Fired, "from" | "to">): Tok {
+  const heads = language().lexer.lexicon.entry(verb)?.said?.heads;
+  return joined(tokens, fired, rolesOf<Head>(heads ? { heads } : {}), verb);
+}
+
 export const isAmount = ({ kind }: Tok): boolean => kind === "amount";

@@ -81,8 +81,6 @@ export const NEEDS = rowsOf<TurnEffect>({
     "^ [i|we? went|gone|going a? bit|little|totally|completely|kinda* nuts|bananas|crackers|crazy|mad|overboard] today|again|there|,|:|.|!",
   "word: sold bench 40 less than i wanted":
     "<sell> … $ [less|more than i|we|he|she|they|what? wanted|hoped|asked|paid|listed|asking|expected|planned]",
-  "word: sold bench 40, dude haggled me down from 55":
-    "<sell>|<buy> … $ [,? <person>|<someone> haggled|talked|negotiated|beat me|us|it|him|her?] <grain>|down",
   "fetch: desk: 50 down from a coworker, rest friday": `<~hold>|deposit|deposits|down … ${REST_ON}`,
   "word: took 50 down on dresser bal due at pickup":
     "<hold> … [bal|balance|rest|remainder|other_half $? due|owed|comes|is_due? on|at|by|when? pickup|delivery]",

@@ -34,14 +34,8 @@ const OF_OTHERS = rowsOf<TurnEffect>({
     "[saw|spotted|noticed|eyed|looked_at|stopped_to_look_at|went_to_look_at|went_to_see|came_to_look_at|went_and_looked_at] <art>? <trait>|<opinion>|<new>* <piece> and|then|so|, … <~buy>|ended_up|wound_up|paid|took_it|paying",
   "word: found a trunk at a church sale, they only wanted 12 for it":
     "<buy> … <piece> … [,|and|-|.|;* he|she|they|guy|lady|seller|the* only|just wanted|asked|was_asking|were_asking] $",
-  "word: haggled the trunk down to 30 and bought it":
-    "[talked|haggled|knocked|negotiated|bargained] <art>? <piece>|him|her|them|<person> down_to|down $ and|,|so* i|we|finally? bought|grabbed|got|picked_up|snagged|purchased it|them|that",
   "word: got the buffet down to 50 and bought it":
     "got|talked|haggled|knocked|negotiated|bargained <art>? <piece> [down_to|down] $ and|,|so* i|we|finally? bought|grabbed|got|picked_up|snagged|purchased it|them|that",
-  "word: talked the seller down and got the desk for 55":
-    "[talked|haggled|negotiated|bargained <art>? <person>|seller|him|her|them|owner|price|it? down|a_bit|a_little|some|hard?] and|so|, … got|bought|paid|took|brought|grabbed",
-  "word: sold desk, she talked me down to 120":
-    "<sell> … [,|but|and|.* he|she|they|buyer|guy|lady|<new>|<person>? talked|haggled|beat|knocked|bargained|negotiated|got|wore me|us|it|price|the_price* down? to|at] $",
   "offer: saw hutch 90 yard sale":
     "[saw|seen|spotted|noticed|eyeing|eyed|looked_at|looking_at|passed_on|passed_up <art>? <piece>] !!after_all",
   "offer: talked desk down to 40":

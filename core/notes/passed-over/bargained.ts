@@ -1,0 +1,174 @@
+import type { Tok } from "../clause.ts";
+import { saidBy } from "../rows/joined.ts";
+import { centsIn } from "../slots/money.ts";
+import { NO_ROLES, wordToken } from "../tokens/token.ts";
+import { BARGAINS, BETWEEN_MOVES, MOVES, type Move, OF_MOVES, OPENS_MOVE } from "../words/bargained.ts";
+import { NOBODY } from "../words/deals.ts";
+import { HOUSEHOLD } from "../words/people.ts";
+
+/*
+ * "guy wanted 80 for the sideboard, talked him down, paid 55": a price that was bargained over, told move by move up to
+ * the deed. The note is read as if only the deed were told: the piece, and the last price that stood.
+ */
+
+/** A line's tokens with the deed in the place of a tale of bargaining; the same ones where none is told to its end. */
+export function withBargained(tokens: Tok[], line: string): Tok[] {
+  if (!BARGAINS.test(line) || !tokens.some(isAmount)) return tokens;
+  const shape = shapeOf(tokens);
+  for (let start = 0; start < tokens.length; start += 1) {
+    if (!isOpen(tokens[start - 1])) continue;
+    const made = closed(tokens, movesFrom(shape, start));
+    const deed = deedOf(tokens, made);
+    if (deed) return [...tokens.slice(0, start), ...deed, ...tokens.slice(made.at(-1)!.to)];
+  }
+  return tokens;
+}
+
+/** Where a clause may begin, or end: what stands there belongs to nothing that is told. */
+const isOpen = (token: Tok | undefined): boolean =>
+  token === undefined || token.kind === "mark" || token.kind === "day" || OPENS_MOVE.has(token.text);
+
+/** The moves up to the last that is told to the end of its clause. */
+function closed(tokens: readonly Tok[], made: Made[]): Made[] {
+  const last = made.findLastIndex(({ to }) => isOpen(tokens[to]));
+  return made.slice(0, last + 1);
+}
+
+const isAmount = ({ kind }: Tok): boolean => kind === "amount";
+
+/** The line in the letters of `MOVES`, and where in it each token begins. */
+interface Shape {
+  text: string;
+  starts: readonly number[];
+}
+
+function shapeOf(tokens: readonly Tok[]): Shape {
+  const starts: number[] = [];
+  let text = "";
+  for (const token of tokens) {
+    starts.push(text.length);
+    text += `${letterOf(token)} `;
+  }
+  return { text, starts: [...starts, text.length] };
+}
+
+function letterOf({ kind, text, roles, mention, unknown }: Tok): string {
+  if (kind === "mark") return ",";
+  if (kind === "day") return "D";
+  if (kind === "amount") return "$";
+  if (kind === "piece") return mention!.it ? text : "P";
+  if (kind !== "word") return "?";
+  if (roles.method !== undefined) return "M";
+  if (HOUSEHOLD.has(text)) return "K";
+  return (roles.person || roles.place !== undefined || unknown) && !OF_MOVES.has(text) ? "W" : text;
+}
+
+/** A move found: which, and the tokens that tell it. */
+interface Made {
+  move: Move;
+  from: number;
+  to: number;
+}
+
+const SORTS = Object.keys(MOVES) as Move[];
+const WAYS = SORTS.map((move) => new RegExp(`(?:${MOVES[move].join("|")}) `, "y"));
+const BETWEEN = new RegExp(BETWEEN_MOVES, "y");
+
+/** The moves that follow each other from a token on. */
+function movesFrom({ text, starts }: Shape, start: number): Made[] {
+  const made: Made[] = [];
+  let from = start;
+  for (;;) {
+    const move = longestAt(text, starts, from);
+    if (!move) return made;
+    made.push(move);
+    BETWEEN.lastIndex = starts[move.to]!;
+    const end = BETWEEN.exec(text)?.[0].length ?? 0;
+    from = starts.indexOf(starts[move.to]! + end);
+  }
+}
+
+function longestAt(text: string, starts: readonly number[], from: number): Made | null {
+  let found: Made | null = null;
+  for (const [sort, way] of WAYS.entries()) {
+    way.lastIndex = starts[from]!;
+    const said = way.exec(text);
+    const to = said ? starts.indexOf(starts[from]! + said[0].length) : -1;
+    if (to > (found?.to ?? from)) found = { move: SORTS[sort]!, from, to };
+  }
+  return found;
+}
+
+const OF_BUYING: ReadonlySet<Move> = new Set(["bought", "theirsDown", "floor", "theirs"]);
+const OF_SELLING: ReadonlySet<Move> = new Set(["sold", "oursDown", "theirBid"]);
+/** The deed, and those that are done by whoever was spoken of. */
+const DONE: ReadonlySet<Move> = new Set(["bought", "sold", "paid", "letGo"]);
+/** Moves that name no price which stood, however late they come. */
+const NAMED: ReadonlySet<Move> = new Set(["theirs", "asked", "bid", "theirBid"]);
+const DOWN: ReadonlySet<Move> = new Set(["theirsDown", "oursDown"]);
+
+/** The deed that a tale comes to; null where it is none, or one that two could read differently. */
+function deedOf(tokens: readonly Tok[], made: readonly Made[]): Tok[] | null {
+  const has = (moves: ReadonlySet<Move>): boolean => made.some(({ move }) => moves.has(move));
+  const isTaken = has(new Set(["met"])) && has(OF_SELLING);
+  const done = made.filter(({ move }) => DONE.has(move) || (move === "took" && isTaken));
+  const [first] = done;
+  if (!first || made.length === done.length || (has(OF_BUYING) && has(OF_SELLING))) return null;
+  // "sold mirror 35 but knocked 5 off": of that price, or before it?
+  if (made.some(({ move }, at) => move === "off" && made.slice(0, at).some((other) => DONE.has(other.move))))
+    return null;
+  const isOurs = has(OF_SELLING) || (!has(OF_BUYING) && first.move === "letGo");
+  const verb = isOurs ? "sold" : "bought";
+  const price = priceOf(tokens, made);
+  const told = tokens.slice(made[0]!.from, made.at(-1)!.to);
+  const pieces = told.filter(({ kind, mention }) => kind === "piece" && !mention!.it);
+  const isOne = new Set(pieces.map(({ mention }) => mention!.name ?? mention!.number)).size <= 1;
+  const named = made.filter(({ move }) => NAMED.has(move)).flatMap((move) => sumsOf(tokens, move));
+  const it = pieces[0] ?? told.find(({ mention }) => mention?.it);
+  const days = told.filter(({ kind }) => kind === "day");
+  if (!price || !it || !isOne || days.length > 1 || centsIn(price) === null) return null;
+  const isDearer = named.length > 0 && named.every((sum) => (centsIn(sum) ?? 0) < centsIn(price)!);
+  if (verb === "bought" && isDearer) return null;
+  const method = told.filter(({ roles }) => roles.method !== undefined);
+  const who = told.filter((token) => isNamed(token));
+  return [
+    ...told.filter(({ text }) => HOUSEHOLD.has(text)).slice(0, 1),
+    saidBy(verb, tokens, first),
+    it,
+    price,
+    ...method.slice(0, 1),
+    ...days,
+    ...(verb === "sold" && who.length === 1 ? [toOf(who[0]!), who[0]!] : []),
+  ];
+}
+
+const isNamed = ({ text, roles, unknown, kind }: Tok): boolean =>
+  kind === "word" && (roles.person === true || unknown === true) && !OF_MOVES.has(text) && !NOBODY.has(text);
+
+const toOf = ({ from, to }: Tok): Tok => wordToken("word", "to", from, to, NO_ROLES);
+
+/** The last sum of the last move that says what it went for. */
+function priceOf(tokens: readonly Tok[], made: readonly Made[]): Tok | null {
+  const last = (moves: readonly Move[]): Tok | undefined =>
+    made
+      .filter(({ move }) => moves.includes(move))
+      .flatMap((move) => (DOWN.has(move.move) ? downTo(tokens, move) : sumsOf(tokens, move)))
+      .at(-1);
+  const isTaken = made.some(({ move }) => ["taken", "took", "bought"].includes(move));
+  return (
+    last([...DONE]) ??
+    last(["met"]) ??
+    last(["theirsDown", "oursDown"]) ??
+    last(["floor"]) ??
+    (isTaken ? last(["bid"]) : undefined) ??
+    null
+  );
+}
+
+const sumsOf = (tokens: readonly Tok[], { from, to }: Made): Tok[] => tokens.slice(from, to).filter(isAmount);
+
+/** "down from 80 to 55" */
+const downTo = (tokens: readonly Tok[], { from, to }: Made): Tok[] =>
+  tokens
+    .slice(from, to)
+    .filter((token, at) => isAmount(token) && /(?:^| )to$/.test(tokens[from + at - 1]?.text ?? ""));
