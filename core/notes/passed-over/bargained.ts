@@ -1,8 +1,8 @@
-import type { Tok } from "../clause.ts";
+import { isMark, type Tok } from "../clause.ts";
 import { saidBy } from "../rows/joined.ts";
 import { centsIn } from "../slots/money.ts";
 import { NO_ROLES, wordToken } from "../tokens/token.ts";
-import { BARGAINS, BETWEEN_MOVES, MOVES, type Move, OF_MOVES, OPENS_MOVE } from "../words/bargained.ts";
+import { BARGAINS, BETWEEN_MOVES, MOVES, type Move, OF_MOVES, OPENS_MOVE, PAYS } from "../words/bargained.ts";
 import { NOBODY } from "../words/deals.ts";
 import { HOUSEHOLD } from "../words/people.ts";
 
@@ -13,7 +13,8 @@ import { HOUSEHOLD } from "../words/people.ts";
 
 /** A line's tokens with the deed in the place of a tale of bargaining; the same ones where none is told to its end. */
 export function withBargained(tokens: Tok[], line: string): Tok[] {
-  if (!BARGAINS.test(line) || !tokens.some(isAmount)) return tokens;
+  const sums = tokens.reduce((count, token) => (isAmount(token) ? count + 1 : count), 0);
+  if (sums === 0 || (sums === 1 && !BARGAINS.test(line))) return tokens;
   const shape = shapeOf(tokens);
   for (let start = 0; start < tokens.length; start += 1) {
     if (!isOpen(tokens[start - 1])) continue;
@@ -30,7 +31,9 @@ const isOpen = (token: Tok | undefined): boolean =>
 
 /** The moves up to the last that is told to the end of its clause. */
 function closed(tokens: readonly Tok[], made: Made[]): Made[] {
-  const last = made.findLastIndex(({ to }) => isOpen(tokens[to]));
+  const last = made.findLastIndex(
+    ({ move, to }) => isOpen(tokens[to]) && (move !== "named" || !tokens[to] || isMark(tokens[to], ")")),
+  );
   return made.slice(0, last + 1);
 }
 
@@ -100,12 +103,20 @@ function longestAt(text: string, starts: readonly number[], from: number): Made 
 }
 
 const OF_BUYING: ReadonlySet<Move> = new Set(["bought", "theirsDown", "floor", "theirs"]);
-const OF_SELLING: ReadonlySet<Move> = new Set(["sold", "oursDown", "theirBid"]);
+const OF_SELLING: ReadonlySet<Move> = new Set(["sold", "oursDown", "theirsUp", "theirBid", "had"]);
+/** Behind the deed these may change it. */
+const AHEAD: ReadonlySet<Move> = new Set(["off", "had"]);
+/** Without one of these nothing was bargained over. */
+const HAGGLES: ReadonlySet<Move> = new Set([
+  ...["theirs", "theySaid", "asked", "floor", "bid", "theirBid", "had", "theirsDown", "oursDown", "theirsUp"],
+  ...["off", "met", "haggled"],
+] as Move[]);
+const SAID_BY_THEM: ReadonlySet<Move> = new Set(["theySaid"]);
 /** The deed, and those that are done by whoever was spoken of. */
-const DONE: ReadonlySet<Move> = new Set(["bought", "sold", "paid", "letGo"]);
+const DONE: ReadonlySet<Move> = new Set(["bought", "sold", "paid"]);
 /** Moves that name no price which stood, however late they come. */
-const NAMED: ReadonlySet<Move> = new Set(["theirs", "asked", "bid", "theirBid"]);
-const DOWN: ReadonlySet<Move> = new Set(["theirsDown", "oursDown"]);
+const NAMED: ReadonlySet<Move> = new Set(["theirs", "theySaid", "asked", "bid", "theirBid", "had"]);
+const DOWN: ReadonlySet<Move> = new Set(["theirsDown", "oursDown", "theirsUp"]);
 
 /** The deed that a tale comes to; null where it is none, or one that two could read differently. */
 function deedOf(tokens: readonly Tok[], made: readonly Made[]): Tok[] | null {
@@ -113,13 +124,12 @@ function deedOf(tokens: readonly Tok[], made: readonly Made[]): Tok[] | null {
   const isTaken = has(new Set(["met"])) && has(OF_SELLING);
   const done = made.filter(({ move }) => DONE.has(move) || (move === "took" && isTaken));
   const [first] = done;
-  if (!first || made.length === done.length || (has(OF_BUYING) && has(OF_SELLING))) return null;
-  // "sold mirror 35 but knocked 5 off": of that price, or before it?
-  if (made.some(({ move }, at) => move === "off" && made.slice(0, at).some((other) => DONE.has(other.move))))
+  if (!first || !has(HAGGLES) || (has(OF_BUYING) && has(OF_SELLING))) return null;
+  // "sold mirror 35 but knocked 5 off", "sold the lamp 90 but she only had 60 on her"
+  if (made.some(({ move }, at) => AHEAD.has(move) && made.slice(0, at).some((other) => DONE.has(other.move))))
     return null;
-  const isOurs = has(OF_SELLING) || (!has(OF_BUYING) && first.move === "letGo");
-  const verb = isOurs ? "sold" : "bought";
-  const price = priceOf(tokens, made);
+  const sold = new Set(done.flatMap((move) => sumsOf(tokens, move)).map(centsIn));
+  const price = sold.size > 1 ? null : priceOf(tokens, made);
   const told = tokens.slice(made[0]!.from, made.at(-1)!.to);
   const pieces = told.filter(({ kind, mention }) => kind === "piece" && !mention!.it);
   const isOne = new Set(pieces.map(({ mention }) => mention!.name ?? mention!.number)).size <= 1;
@@ -128,24 +138,24 @@ function deedOf(tokens: readonly Tok[], made: readonly Made[]): Tok[] | null {
   const days = told.filter(({ kind }) => kind === "day");
   if (!price || !it || !isOne || days.length > 1 || centsIn(price) === null) return null;
   const isDearer = named.length > 0 && named.every((sum) => (centsIn(sum) ?? 0) < centsIn(price)!);
-  if (verb === "bought" && isDearer) return null;
-  const method = told.filter(({ roles }) => roles.method !== undefined);
+  if (!has(OF_SELLING) && isDearer) return null;
+  const method = told.filter(({ roles }) => roles.method !== undefined).slice(0, 1);
+  const member = told.filter(({ text }) => HOUSEHOLD.has(text)).slice(0, 1);
+  const isUnsaid = !has(OF_SELLING) && !has(OF_BUYING) && !has(SAID_BY_THEM);
+  const paid = told.find(({ text }) => PAYS.has(text));
+  // "wardrobe, asking 100, paid 70": by whom, the books tell.
+  if (isUnsaid && paid) return [...member, paid, price, linkTo("for", it), it, ...method, ...days];
+  const isSold = isUnsaid || has(OF_SELLING);
   const who = told.filter((token) => isNamed(token));
-  return [
-    ...told.filter(({ text }) => HOUSEHOLD.has(text)).slice(0, 1),
-    saidBy(verb, tokens, first),
-    it,
-    price,
-    ...method.slice(0, 1),
-    ...days,
-    ...(verb === "sold" && who.length === 1 ? [toOf(who[0]!), who[0]!] : []),
-  ];
+  const buyer = isSold && who.length === 1 ? [linkTo("to", who[0]!), who[0]!] : [];
+  const verb = saidBy(isSold ? "sold" : "bought", tokens, first);
+  return [...member, verb, it, price, ...method, ...days, ...buyer];
 }
 
 const isNamed = ({ text, roles, unknown, kind }: Tok): boolean =>
   kind === "word" && (roles.person === true || unknown === true) && !OF_MOVES.has(text) && !NOBODY.has(text);
 
-const toOf = ({ from, to }: Tok): Tok => wordToken("word", "to", from, to, NO_ROLES);
+const linkTo = (text: "to" | "for", { from, to }: Tok): Tok => wordToken("word", text, from, to, NO_ROLES);
 
 /** The last sum of the last move that says what it went for. */
 function priceOf(tokens: readonly Tok[], made: readonly Made[]): Tok | null {
@@ -154,13 +164,13 @@ function priceOf(tokens: readonly Tok[], made: readonly Made[]): Tok | null {
       .filter(({ move }) => moves.includes(move))
       .flatMap((move) => (DOWN.has(move.move) ? downTo(tokens, move) : sumsOf(tokens, move)))
       .at(-1);
-  const isTaken = made.some(({ move }) => ["taken", "took", "bought"].includes(move));
+  const isTaken = made.some(({ move }) => ["taken", "took", "bought", "sold"].includes(move));
   return (
     last([...DONE]) ??
     last(["met"]) ??
-    last(["theirsDown", "oursDown"]) ??
+    last([...DOWN]) ??
     last(["floor"]) ??
-    (isTaken ? last(["bid"]) : undefined) ??
+    (isTaken ? last(["bid", "theySaid", "theirBid", "had"]) : undefined) ??
     null
   );
 }

@@ -3,8 +3,6 @@ import { rowsOf } from "./row.ts";
 
 const HE =
   "he|she|they|guy|lady|buyer|couple|dude|woman|man|kid|someone|somebody|this|one|first|at_first|finally|<art>|<person>|<new>";
-const SELLER =
-  "he|she|they|guy|lady|seller|woman|man|shop|store|owner|vendor|dealer|tag|sticker|sign|originally|<art>|<person>|<place>";
 const COMPLAINED =
   "says|said|told_me|complained|messaged|texted|called|claims|claimed|noticed|found|saw|discovered|pointed_out|reported|emailed|wrote";
 const GIVES_BACK = "gave|give|sent|send|handed|paid|mailed|returned|slipped";
@@ -12,10 +10,6 @@ const THEIRS = "is|was|s|officially|all|now|finally* hers|his|theirs";
 const GONE =
   "took|sold|gone|paid|loaded|left|grabbed|bought|drove_off|went_home|carried|deal_done|done|hauled";
 const AND = ",|-|.|and|but|so|then|;";
-const GOT =
-  "got_it|got_them|got_it_for|got_her|got_him|paid|gave|snagged|snagged_it|bought_it|bought_them|picked_it_up|took_it_home|scored_it|grabbed_it";
-const LET_GO =
-  "let_it_go|let_them_go|let_me_have_it|let_me_have_them|gave_it_to_me|sold_it_to_me|sold_it|took|accepted|came_down_to|dropped_to";
 const DOWN_TO = "talked|haggled|bargained|knocked|beat|argued|worked|got|brought|chewed";
 
 /** Who came for one of a pair, and has both. */
@@ -51,8 +45,6 @@ export const HAGGLED = rowsOf<TurnEffect>({
   "word: the couple came for one chair and left with both for 80": `^ [${HE}* ${CAME} ${FOR_ONE}*] one|1? <piece> ${AND}* ${HE}* ${ENDED} both|both_of_them|two|the_pair|<ofthem>`,
   "sold both: they came for one chair and ended up loving both, sold them for 80 together": `${CAME} ${FOR_ONE}* one|1? <piece> [${AND}* ${HE}* ${ENDED} both|both_of_them|two|the_pair|<ofthem> ${AND}* i|we? sold|sold_them|sold_both|let_them_go|let_both_go|gave_them|gave_them_both|paid|paid_me|gave_me them|both|me? for|at?] $`,
   "sold both: the couple came for one chair and left with both for 80": `${CAME} ${FOR_ONE}* one|1? <piece> [${AND}* ${HE}* ${ENDED} both|both_of_them|two|the_pair|<ofthem> ,|-|;? for|at?] $`,
-  "word: asked 80 bookcase, got it 55": `^ [${SELLER}* asked|wanted|was_asking|were_asking|was_wanting|started_at|had_it_at|said|marked|had_marked|priced|tagged|listed $ for|on?] <art>? <piece> ${AND}* i|we|she|he|they* just|only|finally? ${GOT}|${LET_GO} it|them|her|him? for|at|down_to? $`,
-  "bought: dresser listed at 100 but she let it go for 60": `<piece> [was|were|is|had_been? marked|tagged|priced|ticketed|listed|originally at|for|as? $ ${AND}* she|he|they|the_lady|the_guy|seller ${LET_GO} for|at?] $`,
   "bought: found a dresser on a driveway and talked her down to 45": `found|spotted|there_was|there_is|came_across|curb|driveway|yard_sale|estate_sale|garage_sale|thrift_store … [${AND}* i|we? ${DOWN_TO} him|her|them|it|the_guy|the_lady|seller down? to] $`,
   "word: bought a dresser 45, its in the van now":
     "[,|-|.|and|- its|theyre|it_is|they_are|now? in|inside|on the|my? van|truck|car|trailer|garage|shop|shed|trunk|pickup now|already|finally|today?] ;",

@@ -27,8 +27,6 @@ const ROWS = rowsOf<NumberEffect>({
   "passing: donated 3 chairs worth 60": "<verb> … [worth $]",
   "beside: refunded 15 of the 90": "$ [of <art>? $]",
   "beside: listed 120 sold 100 desk": `[${WANTED}|listed|posted for|at|was? $] ,|but|and? sold|went for? $`,
-  "beside: paid 35 asking was 50, sideboard":
-    "<~buy>|paid|<place> ,? $ [,|-|but|,? <art>? he|she|they|seller|it|<person>? asking|asked|wanted|was_asking|were_asking|started|opened|started_off|had_it was|price|at|for? $]",
   "passing: bought desk 30, it was 150 new":
     "[it|they|that|these|those|<piece>? was|were|is|are|cost|costs|sold_for|retailed_for|retails_for|goes_for|runs $ new|brand_new|retail|at_retail|in_the_store|in_stores|in_store|when_new|back_then|back_in_the_day|in_its_day]",
   "passing: listed table 80, same as the one i sold for 120":
@@ -54,7 +52,6 @@ const ROWS = rowsOf<NumberEffect>({
     "[with|w|and # photos|pics|pictures|photo|pic|likes|views|tags|keywords]",
   "beside: sold chest 95 she haggled from 110":
     "<~buy>|<~sell> … $ … [haggled|talked|negotiated|came_down from $]",
-  "beside: footstool was 10 got it for 6": "<piece> [was|were|marked|tagged $] ,? got|bought|paid",
   "beside: haggled an armoire down from 80 to 55":
     "haggled|bargained|negotiated|talked|knocked|got … [down? from $] to $",
   "beside: bought buffet 85, 15 less than he wanted":
@@ -67,8 +64,6 @@ const ROWS = rowsOf<NumberEffect>({
     "$ … [$ of_that|of_it|of_which|was|were|is|for* groceries|lunch|dinner|mine|personal|for_home|for_the_house|snacks|food|ours]",
   "beside: sofa was 260, now it's hers for 230":
     "!<previous> <piece> [was|were $ ,|but|and|now*] its|theyre|gone|sold|went hers|his|theirs|now|for|at* $",
-  "beside: sofa down from 260 and sold for 230":
-    "<piece> [down|reduced|marked_down from $] ,|and|then|now|but* <~sell>|gone|went|its",
   "beside: bought bench for 15, it was on sale from 30":
     "<~buy>|got|paid … $ … [,|-|.|and|but* it|that|they|which|this? was|were|is|are|been|had_been|just|it_was|that_was|they_were|on|a* on_sale|on_clearance|sale|clearance|reduced|marked|marked_down|discounted|knocked_down|cut|slashed|dropped|special|offer down? from $]",
   // What it all comes to.

@@ -34,8 +34,6 @@ const OF_OTHERS = rowsOf<TurnEffect>({
     "[saw|spotted|noticed|eyed|looked_at|stopped_to_look_at|went_to_look_at|went_to_see|came_to_look_at|went_and_looked_at] <art>? <trait>|<opinion>|<new>* <piece> and|then|so|, … <~buy>|ended_up|wound_up|paid|took_it|paying",
   "word: found a trunk at a church sale, they only wanted 12 for it":
     "<buy> … <piece> … [,|and|-|.|;* he|she|they|guy|lady|seller|the* only|just wanted|asked|was_asking|were_asking] $",
-  "word: got the buffet down to 50 and bought it":
-    "got|talked|haggled|knocked|negotiated|bargained <art>? <piece> [down_to|down] $ and|,|so* i|we|finally? bought|grabbed|got|picked_up|snagged|purchased it|them|that",
   "offer: saw hutch 90 yard sale":
     "[saw|seen|spotted|noticed|eyeing|eyed|looked_at|looking_at|passed_on|passed_up <art>? <piece>] !!after_all",
   "offer: talked desk down to 40":
