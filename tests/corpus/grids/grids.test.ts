@@ -1,5 +1,6 @@
 import { afterAll, describe, expect, it } from "vitest";
 import { RIGHT, Stage, tryCase } from "../context.ts";
+import { bargained } from "./bargained.ts";
 import { type Cell, covering } from "./cells.ts";
 import { dated, eachDated, ofIt } from "./days.ts";
 import { deals } from "./deals.ts";
@@ -26,6 +27,7 @@ const GRIDS: readonly { name: string; cells: () => Cell[]; few: number }[] = [
   { name: "deals", cells: deals, few: 60 },
   { name: "lots", cells: lots, few: 40 },
   { name: "kin", cells: kin, few: 40 },
+  { name: "bargained", cells: bargained, few: 40 },
   { name: "righted", cells: righted, few: 40 },
 ];
 
