@@ -102,26 +102,27 @@ function longestAt(text: string, starts: readonly number[], from: number): Made 
   return found;
 }
 
-const OF_BUYING: ReadonlySet<Move> = new Set(["bought", "theirsDown", "floor", "theirs"]);
-const OF_SELLING: ReadonlySet<Move> = new Set(["sold", "oursDown", "theirsUp", "theirBid", "had"]);
+type Moves = ReadonlySet<Move>;
+
+const THEY_WOULD_GIVE: Moves = new Set(["theirBid", "had"]);
+const OF_BUYING: Moves = new Set(["bought", "theirsDown", "floor", "theirs"]);
+const OF_SELLING: Moves = new Set([...THEY_WOULD_GIVE, "sold", "oursDown", "theirsUp"]);
+const SAID_BY_THEM: Moves = new Set(["theySaid"]);
 /** Behind the deed these may change it. */
-const AHEAD: ReadonlySet<Move> = new Set(["off", "had"]);
-/** Without one of these nothing was bargained over. */
-const HAGGLES: ReadonlySet<Move> = new Set([
-  ...["theirs", "theySaid", "asked", "floor", "bid", "theirBid", "had", "theirsDown", "oursDown", "theirsUp"],
-  ...["off", "met", "haggled"],
-] as Move[]);
-const SAID_BY_THEM: ReadonlySet<Move> = new Set(["theySaid"]);
+const AHEAD: Moves = new Set(["off", "had"]);
 /** The deed, and those that are done by whoever was spoken of. */
-const DONE: ReadonlySet<Move> = new Set(["bought", "sold", "paid"]);
+const DONE: Moves = new Set(["bought", "sold", "paid"]);
 /** Moves that name no price which stood, however late they come. */
-const NAMED: ReadonlySet<Move> = new Set(["theirs", "theySaid", "asked", "bid", "theirBid", "had"]);
-const DOWN: ReadonlySet<Move> = new Set(["theirsDown", "oursDown", "theirsUp"]);
+const NAMED: Moves = new Set([...THEY_WOULD_GIVE, ...SAID_BY_THEM, "theirs", "asked", "bid"]);
+const DOWN: Moves = new Set(["theirsDown", "oursDown", "theirsUp"]);
+/** Without one of these nothing was bargained over. */
+const HAGGLES: Moves = new Set([...NAMED, ...DOWN, "floor", "off", "met", "haggled"]);
+const MET: Moves = new Set(["met"]);
 
 /** The deed that a tale comes to; null where it is none, or one that two could read differently. */
 function deedOf(tokens: readonly Tok[], made: readonly Made[]): Tok[] | null {
-  const has = (moves: ReadonlySet<Move>): boolean => made.some(({ move }) => moves.has(move));
-  const isTaken = has(new Set(["met"])) && has(OF_SELLING);
+  const has = (moves: Moves): boolean => made.some(({ move }) => moves.has(move));
+  const isTaken = has(MET) && has(OF_SELLING);
   const done = made.filter(({ move }) => DONE.has(move) || (move === "took" && isTaken));
   const [first] = done;
   if (!first || !has(HAGGLES) || (has(OF_BUYING) && has(OF_SELLING))) return null;
