@@ -8,6 +8,7 @@ import { removedForSure } from "./mends/removed.ts";
 import { withKinMeant } from "./mentions/kin.ts";
 import { notesOf, readAgain, valueRead } from "./notes-read.ts";
 import { withBargained } from "./passed-over/bargained.ts";
+import { withoutComing } from "./passed-over/came-over.ts";
 import { withoutChatter } from "./passed-over/chatter.ts";
 import { withoutDescribed } from "./passed-over/described.ts";
 import { withItsDays } from "./passed-over/its-day.ts";
@@ -85,7 +86,7 @@ function asTyped(line: string, today: Day, index: number, trace?: Trace[]): Read
   if (isBotWord(meant.norms)) return [unclear({ kind: "botWord" }, place)];
   const { tokens: typed, hints } = lexedOf(meant);
   const asMeant = withoutDescribed(withItsDays(toldOfOtherDay(withBargained(withPutRight(typed), text))));
-  const tokens = (hints & HINTS.person) === 0 ? asMeant : withKinMeant(asMeant);
+  const tokens = (hints & HINTS.person) === 0 ? asMeant : withoutComing(withKinMeant(asMeant));
   if (trace) traceMisnoted(tokens, trace);
   const told: Told = { text, line: index, today, typed: line, spans: meant.words, trace };
   const units = unitsOf(tokens);

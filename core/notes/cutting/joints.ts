@@ -64,6 +64,9 @@ export function hasItsOwn(next: Shape, before: Shape, paid = true): boolean {
   // "desk done and started hutch", "2h on desk. started on hutch": what is begun is not what else is told of.
   const isNamed = next.piece && before.piece && next.headFirst;
   if (isNamed && !saysKind(before.head, "start") && saysKind(next.head, "start")) return true;
+  // "gave the lamp to mom, finished the desk": what is done was not given with it.
+  const isGone = saysKind(before.head, "retire") && !before.labor && !before.duration;
+  if (isNamed && isGone && isFinish(next.head)) return true;
   // "sold desk 110, listed dresser": what is listed was not sold with it.
   if (isNamed && before.amount && isListing(next.head)) return true;
   if (!next.amount) return false;

@@ -2,6 +2,8 @@ import { placeBefore, type Tok } from "../clause.ts";
 import { AND } from "../words/links.ts";
 import { DETERMINERS, WITH } from "../words/names.ts";
 import { BEFORE_KIN, HE_KIN, HOUSEHOLD, MANY_KIN, NOBODY_IN_PARTICULAR, SHE_KIN } from "../words/people.ts";
+import { isDone } from "../words/tenses.ts";
+import { COMES_HERE } from "../words/visits.ts";
 
 /*
  * "mom called, she bought a bench for 20": of the household is who was told of first, so long as nobody else is spoken of
@@ -43,8 +45,9 @@ export const isKin = ({ kind, text }: Tok): boolean => kind === "word" && HOUSEH
 export const kinAt = (tokens: readonly Tok[], at: number): Tok[] =>
   tokens.slice(at, isName(tokens[at + 1]) ? at + 2 : at + 1);
 
-/** A given name, which the lexicon does not hold. */
-const isName = (token: Tok | undefined): boolean => token?.kind === "word" && token.unknown === true;
+/** A given name, which the lexicon does not hold; "dad pulled over" and "mom swung by" tell of what they did. */
+const isName = (token: Tok | undefined): boolean =>
+  token?.kind === "word" && token.unknown === true && !isDone(token.text) && !COMES_HERE.has(token.text);
 
 /** Somebody else, of whom a pronoun behind may be. */
 const isSomebody = (token: Tok): boolean =>

@@ -11,6 +11,9 @@ import { wordSet } from "./words.ts";
 /** What may stand between a light verb and what it takes: "got the desk", "picked me up a lamp". */
 export const AFTER_VERB = wordSet("the a an my me back about out him only just like");
 
+/** Before whoever does it, where a line begins: "so uncle came over". */
+export const OPENS_SUBJECT = wordSet("so then but also and & ok okay well today yesterday update oh");
+
 /** Words that may begin another note. */
 export const AND = wordSet("plus + as_well_as", JOINTS);
 

@@ -54,6 +54,15 @@ export const NOBODY_IN_PARTICULAR = wordSet(
 /** Before kin who act: "so my wife …", "me and dad …". */
 export const BEFORE_KIN = wordSet("i me we so then but and & just ok okay also because since while when");
 
+/** Behind kin these tell of somebody else: "mom from soccer". */
+export const PLACES_WHO = wordSet("from of at with w and & who whos s in named");
+
+/** Of whom no more need be told. */
+export const SELVES = wordSet("i we me us you he she they hes shes theyre somebody someone nobody");
+
+/** What kin do that makes what follows none of their own doing, or their pay. */
+export const NO_COMING = wordSet("if when who which that told helped helps help had_to let made got_me");
+
 /** Kin by their age, who are anybody's behind "a" or "some". */
 export const ALSO_YOUNG = wordSet("kid kids");
 export const ANYBODYS = wordSet("a an some another this these the");

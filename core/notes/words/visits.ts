@@ -7,6 +7,11 @@ export const VISITS = wordSet(
   "come comes coming back return returns returning pick picks picking pickup pick_up picks_up picking_up get gets getting grab grabs grabbing fetch fetches fetching collect collects collecting swing swings swinging stop stops stopping make",
 );
 
+/** How somebody came who then does something. */
+export const COMES_HERE = wordSet(
+  "came stopped swung ran popped dropped showed pulled drove walked wandered rolled turned biked rode arrived visited returned",
+);
+
 /** What they bring then. */
 export const BRINGS_REST = wordSet("rest balance remainder");
 
