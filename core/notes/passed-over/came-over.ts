@@ -78,7 +78,7 @@ const NAMED_WITHIN = 7;
 const isOfName = ({ kind, text, roles }: Tok): boolean =>
   (kind === "word" || kind === "grain" || kind === "piece" || (kind === "amount" && text.length === 3)) &&
   !AND.has(text) &&
-  !NO_PAST.has(text) &&
+  (text === "next" || !NO_PAST.has(text)) &&
   !roles.method;
 
 /**

@@ -3,6 +3,7 @@ import { headsOf } from "../heads.ts";
 import { HINTS } from "../tokens/sign-bits.ts";
 import {
   ALONG_WITH,
+  AWAY,
   BEFORE_LIKENESS,
   COUNTS_NOTHING,
   HAS_OR_LACKS,
@@ -74,6 +75,8 @@ function mayBegin(tokens: readonly Tok[], at: number): boolean {
   const { kind, text } = tokens[at]!;
   if (kind === "mark") return text !== "?" && at + 1 < tokens.length;
   const before = tokens[at - 1]?.kind;
+  // "from a neighbor two doors down"
+  if (before === "amount" && AWAY.has(tokens[at + 1]?.text ?? "")) return false;
   return kind !== "piece" || before === "amount" ? before === "amount" || text === "but" : false;
 }
 

@@ -109,7 +109,8 @@ function opensTale(tokens: readonly Tok[], from: number): number {
   for (let at = from; at < tokens.length && at <= from + WHO_WITHIN; at += 1) {
     const { kind, text, roles } = tokens[at]!;
     if (kind !== "word") return -1;
-    const isBehindWho = at > from && !tokens[at - 1]!.roles.filler;
+    // "from a friend of my sister"
+    const isBehindWho = at > from && !tokens[at - 1]!.roles.filler && tokens[at - 1]!.text !== "of";
     if (isBehindWho && (TELLS_OF_SELLER.has(text) || SELLER_AND_I.has(text))) return at;
     if (at > from && tokens[at - 1]!.roles.person && /ing(?: |$)/.test(text)) return at;
     if (roles.hedge || (headsOf(tokens[at]!).length > 0 && !roles.filler && !roles.person)) return -1;

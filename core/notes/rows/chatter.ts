@@ -1,4 +1,5 @@
 import { WORN_OUT } from "../words/supplies.ts";
+import { BYSTANDERS } from "./bystanders.ts";
 import { type ChatterEffect, DOINGS } from "./doings.ts";
 import { FEELINGS } from "./feelings.ts";
 import { INTEREST, SCARCE, SLOW } from "./laments.ts";
@@ -81,4 +82,4 @@ const ROWS = rowsOf<ChatterEffect>({
 });
 
 /** What people say of the day, of others and of themselves, and what they cry out. */
-export const chatter = tableOf([...ROWS, ...FEELINGS, ...OPINIONS, ...DOINGS, ...LIVING]);
+export const chatter = tableOf([...ROWS, ...FEELINGS, ...OPINIONS, ...BYSTANDERS, ...DOINGS, ...LIVING]);

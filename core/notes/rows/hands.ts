@@ -95,8 +95,6 @@ export const HANDS = rowsOf<OwnerEffect>({
     "^ [<art>? <kin> just|also|now? says|said|saying|texts|texted|messaged|mentioned|reports|calls|called|phoned|rang|wrote me|us|that|to_say|earlier|,|and|:|-*] <art>? <kin>",
   "word: my wife just called from the flea market, she got a bench for 20":
     "^ [<art>? <kin> just|also|now? texts|texted|messaged|calls|called|is_calling|phoned|rang|wrote|is|was me|us? from|at|out_at <art>? <trait>* <place>|<plain> ,|and|:|-*] <art>? <kin>",
-  "word: mom is with me and she got a bench for 20":
-    "^ [<art>? <kin> is|was|came|tagged_along with|along|here me|us|along|today|too* ,|and|:|-*] <art>? <kin>",
   "word: desk done, my husband took the pics and put it up for 190":
     "<finish>|done|finished|<time> … [,|and|-|.* <art>? <kin>|<person>|i|we took|shot|did|snapped|wrote|made|edited|posed|staged|wrote_up|got the|some|a|my|its|few? pics|pictures|photos|pic|photo|ad|writeup|description|measurements for_it|of_it|of_them?]",
   "word: drove 36 miles for a dresser that was already gone":

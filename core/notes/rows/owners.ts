@@ -63,7 +63,7 @@ const ACTORS = rowsOf<OwnerEffect>({
   "sold: came and got the desk 120":
     "^ [came|stopped|stopped_by|came_by|came_over by|over|back? and] " + GETS,
   "buyer: lady from church took the lamp 20":
-    "^ [<art>? <opinion>|<trait>|<plain>* <person> from|with|w|at|in|down|across|by|on|over|next|named|i <art>? <any> <word>? <word>?] " +
+    "^ [<art>? <opinion>|<trait>|<plain>* <person> from|with|w|at|in|down|across|by|on|over|next|named|i|of <art>? <any> <word>? <word>?] " +
     GETS,
   "sold: someone else bought the armoire 80":
     "^ [someone_else|somebody_else|some_other_guy|some_other_lady|some_other_person|another_person|another_buyer] " +

@@ -14,6 +14,7 @@ import {
   OF_DEALS,
   SAYS,
   SO_FAR,
+  WHOM,
 } from "../words/lived.ts";
 import { PIECE_PARTS } from "../words/parts.ts";
 import { isDeed, isFew, isOneOfUs, isUnlisted, isVerb, type Stretch } from "./told.ts";
@@ -110,14 +111,15 @@ function leadOf(tokens: readonly Tok[], start: number, end: number, rest: Stretc
     return led.some(({ roles }) => roles.hedge === "intention") ? null : { rest: [...told], named };
   // "coworker has the same desk, paid 300 for it": whoever paid.
   if (led.some(({ text }) => HARMS.has(text))) return null;
-  if (told.some(({ roles, text }) => roles.person === true || US.has(text)))
+  // "the lady came by and picked up the dresser, after my shift": she did, unless she is whom it was done to.
+  const isGoingOn = joint.some(({ text }) => AND_THEN.has(text)) && isBare(told[0]!);
+  const isOfAnother = told.some(({ text }) => (isGoingOn ? WHOM.has(text) : US.has(text)));
+  if (isOfAnother || (!isGoingOn && told.some(({ roles }) => roles.person === true)))
     return { rest: [...told], named };
   // "the kid crayoned on the desk so another hour of sanding": work is ours.
   if (joint.some(({ text }) => text === "so") && told[0]!.kind === "duration")
     return { rest: [...told], named };
-  return joint.some(({ text }) => AND_THEN.has(text)) && isBare(told[0]!)
-    ? { rest: [...who, ...told], named }
-    : null;
+  return isGoingOn ? { rest: [...who, ...told], named } : null;
 }
 
 /** Somebody or something, and what they do. */

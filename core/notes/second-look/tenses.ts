@@ -151,6 +151,8 @@ function changesOf(words: readonly Word[]): { changes: Change[]; isSure: boolean
       isSaid ||= PASTS.has(word.norm) || PAST_OF_PERFECT.has(word.norm);
       continue;
     }
+    // "a guy i work with": what he is to me.
+    if (word.norm === "work" && words[at + 1]?.norm === "with") continue;
     if (COMES_AND.has(word.norm) && words.slice(at + 1, at + 3).some(({ norm }) => WEEKDAYS.has(norm)))
       continue;
     const doer = doerAt(words, at);

@@ -2,6 +2,9 @@ import type { Clause, Tok } from "../clause.ts";
 import { asSaid, claim, placeAfter, placeBefore } from "../clause.ts";
 import { lastWord } from "../tokens/text.ts";
 import {
+  BEFORE_OCCASION,
+  DANGLES,
+  DATES_NAME,
   DETERMINERS,
   ENDS_BEFORE_PIECE,
   ENDS_SOURCE,
@@ -10,11 +13,13 @@ import {
   NO_LOAN_NAMES,
   NO_NAMES,
   NO_NAMES_ALONE,
+  OCCASIONS,
   SAID_OF_THEM,
   SUBJECTS,
   WHENCE,
   WHENCE_PAID,
   WHERE,
+  WHICH_PLACE,
   WHICH_STREAM,
   WHOM,
   WITH,
@@ -22,6 +27,7 @@ import {
 import { BLEMISHES, SERVICES } from "../words/parts.ts";
 import { HOUSEHOLD } from "../words/people.ts";
 import { OWN_SPOTS } from "../words/places.ts";
+import { PAST_OF } from "../words/tenses.ts";
 import type { Fill } from "./filled.ts";
 
 /** Where a name after a preposition ends: before a number, a day, a way of paying, a mark or another verb. */
@@ -38,6 +44,7 @@ function nameEnd(clause: Clause, start: number): number {
     if (at > start && (IT_WAS_SAID.test(token.text) || isWithKin(clause.tokens, at))) break;
     if (ENDS_SOURCE.has(token.text) && !isAndSomebody(clause.tokens, at, start)) break;
     if (JOINS_NAME.has(token.text) && isEndAfter(clause, at)) break;
+    if (at > start && occasionEnd(clause.tokens, at) > at) break;
     if (token.roles.heads?.some((head) => !head.light) && at > start) break;
     if (
       (token.roles.hedge || token.roles.owed || token.roles.agreed || SUBJECTS.has(token.text)) &&
@@ -46,6 +53,19 @@ function nameEnd(clause: Clause, start: number): number {
       break;
   }
   return at;
+}
+
+/** "off a coworker at break", "from mona after my shift", "to amy by phone": where it ends when, on what way or how. */
+function occasionEnd(tokens: readonly Tok[], at: number): number {
+  const token = tokens[at];
+  if (token?.kind !== "word") return at;
+  const [first, ...rest] = token.text.split(" ") as [string, ...string[]];
+  if (DATES_NAME.has(first) || (first === "this" && rest.length > 0)) return at + 1;
+  if (!BEFORE_OCCASION.has(first)) return at;
+  if (rest.length > 0) return rest.some((word) => OCCASIONS.has(word)) ? at + 1 : at;
+  let end = afterArticles(tokens, at + 1);
+  while (OCCASIONS.has(tokens[end]?.text ?? "")) end += 1;
+  return OCCASIONS.has(tokens[end - 1]!.text) ? end : at;
 }
 
 const IT_WAS_SAID = /^it (?:was|is)$/;
@@ -84,7 +104,7 @@ const isSaidInPassing = ({ text, roles }: Tok): boolean =>
 /** "the curb lol": what is said in passing after a name is no part of it. */
 function withoutAsides(name: readonly Tok[]): Tok[] {
   let end = name.length;
-  while (end > 1 && isSaidInPassing(name[end - 1]!)) end -= 1;
+  while (end > 1 && (isSaidInPassing(name[end - 1]!) || DANGLES.has(name[end - 1]!.text))) end -= 1;
   return name.slice(0, end);
 }
 
@@ -96,7 +116,9 @@ function nameAfter(clause: Clause, prepositions: ReadonlySet<string>): string | 
     const word = token === clause.head ? lastWord(token.text) : token.text;
     if (token.kind !== "word" || !prepositions.has(word)) continue;
     if (token.claimed && (token !== clause.head || word === token.text)) continue;
-    const start = afterArticles(tokens, at + 1);
+    const behind = afterArticles(tokens, at + 1);
+    const isWhich = WHICH_PLACE.has(tokens[behind]?.text ?? "") && tokens[behind + 1]?.roles.place;
+    const start = isWhich ? behind + 1 : behind;
     const first = tokens[start];
     if (
       first?.kind !== "word" ||
@@ -111,7 +133,9 @@ function nameAfter(clause: Clause, prepositions: ReadonlySet<string>): string | 
       (prepositions === WHOM && BLEMISHES.has(first.text)) ||
       // "for 9o" is a slip in a number.
       /^\d+[a-z]$/.test(first.text) ||
-      first.roles.vagueTime
+      first.roles.vagueTime ||
+      // "borrowed a truck to drop it off"
+      (word === "to" && PAST_OF.has(first.text) && /^(?:it|them|that)$/.test(tokens[start + 1]?.text ?? ""))
     )
       continue;
     const last = nameEnd(clause, start);
@@ -125,7 +149,7 @@ function nameAfter(clause: Clause, prepositions: ReadonlySet<string>): string | 
     if (name.every((word) => word.roles.filler && !word.roles.place) || NO_NAMES.has(first.text)) continue;
     // "2 trips to the car", "wanted 200 for his"
     if (name.length === 1 && prepositions === WHOM && NO_NAMES_ALONE.has(first.text)) continue;
-    claim(token, ...tokens.slice(at + 1, end));
+    claim(token, ...tokens.slice(at + 1, Math.max(end, occasionEnd(tokens, end))));
     return name.length === 1 && first.roles.place ? first.roles.place : asSaid(clause, name);
   }
   return null;

@@ -78,5 +78,8 @@ export const BEFORE_THEIRS = wordSet("hers all", WHOSE);
 /** Before what somebody was doing: "they were tossing it". */
 export const BEFORE_DOING = wordSet("was were is are just hes shes theyre");
 
+/** "two doors down": behind a number and one more word, how far away somebody lives. */
+export const AWAY = wordSet("down over up away");
+
 /** No number is a count of what stands behind these. */
 export const COUNTS_NOTHING = wordSet("before after during is are");

@@ -205,6 +205,9 @@ export const IS_OR_WENT = wordSet(
   "is was are were isnt wasnt arent werent its has had broke broken cracked snapped split came_off came fell fell_off gave_out gave went popped rattles sticks stuck wobbles leaks looked looks",
 );
 
+/** To whom it was done. */
+export const WHOM = wordSet("him her them");
+
 /** Behind these the same goes on. */
 export const AND_THEN = wordSet("and & then");
 

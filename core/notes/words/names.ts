@@ -5,7 +5,7 @@ import { wordSet } from "./words.ts";
 
 /** What stands around a name in the words of its row. */
 export const NAME_AROUND =
-  /^(?:(?:its|it is|this is|by|the|a|an|my|our|some|went|gone|left|going|with|to) )+| (?:here|speaking|again|texting)$| (?:finally|just|came|stopped|drove|swung|dropped|showed|picked|paid|gave|sent|handed|left(?= (?:me|us)\b)|waited|loved|liked|walked|saw|called|texted|messaged|haggled|wanted|looked|measured|rode|fell in|decided)\b.*$/g;
+  /^(?:(?:its|it is|this is|by|the|a|an|my|our|some|this|went|gone|left|going|with|to) )+| (?:here|speaking|again|texting)$| (?:finally|just|came|stopped|drove|swung|dropped|showed|picked|paid|gave|sent|handed|left(?= (?:me|us)\b)|waited|loved|liked|walked|saw|called|texted|messaged|haggled|wanted|looked|measured|rode|fell in|decided)\b.*$/g;
 
 /** Behind a name, what is told of them: "from megan shes coming sunday". */
 export const SAID_OF_THEM = wordSet(
@@ -85,13 +85,27 @@ export const ENDS_BEFORE_PIECE = wordSet("on at from to");
 /** What is left off before and behind a name. */
 export const DETERMINERS = wordSet("the a an my our this that some");
 
+/** Which place of one kind: "all at the same yard sale". */
+export const WHICH_PLACE = wordSet("same one");
+
+/** When and on what way, behind a name and one of the first words: "off a coworker at break". */
+export const BEFORE_OCCASION = wordSet("at on over during by");
+export const OCCASIONS = wordSet(
+  "break lunch lunch_break noon night dawn dusk shift way weekend phone text email closing",
+);
+/** No name goes on behind these. */
+export const DATES_NAME = wordSet("after before during");
+
+/** What no name ends with. */
+export const DANGLES = wordSet("who whos that which whose on in at with from to of by down near");
+
 /** Words that are no buyer and no source. */
 export const NO_NAMES = wordSet(
   "loan sale free parts now today asking full half lot everything delivery shipping cheap double less more he she they we i",
 );
 /** Nor are they alone. */
 export const NO_NAMES_ALONE = wordSet(
-  "his hers theirs mine ours same car truck van trailer suv vehicle apartment house condo trip vacation wedding",
+  "his hers theirs mine ours same next car truck van trailer suv vehicle apartment house condo trip vacation wedding",
 );
 
 /** From whom or where a piece came. */
