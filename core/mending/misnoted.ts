@@ -8,6 +8,7 @@ import { type Cents, show } from "../money.ts";
 import { lexed } from "../notes/lexed.ts";
 import { mayCorrect, misnotedIn } from "../notes/misnoted/misnoted.ts";
 import { type Misnoted, raise } from "../notes/misnoted/misnoted-said.ts";
+import { withForWhom } from "../notes/passed-over/for-whom.ts";
 import { withPutRight } from "../notes/passed-over/put-right.ts";
 import { readMessage, readPart } from "../notes/read.ts";
 import type { Reading, ReadingOf } from "../notes/reading.ts";
@@ -56,6 +57,8 @@ export function ofMisnoted(text: string, readings: readonly Reading[], desk: Loo
   if (unit) return { readings: [unit], isSure: true };
   const again = past && saidOfMeasure(text, readings, desk, past);
   if (again) return { readings: [again], isSure: true };
+  const same = past && orSameCost(text, readings, desk, past);
+  if (same) return same;
   if (!past || !mayCorrect(text) || saysAny(text, CORRECTS_NOTHING) || OF_A_SUM.test(text)) return null;
   if (COST_TO_DO.test(text)) return null;
   // "took the desk back, she said the color was off, refunded her 110": why it came back corrects nothing.
@@ -64,6 +67,7 @@ export function ofMisnoted(text: string, readings: readonly Reading[], desk: Loo
   // "paint 24 - wait 26 - for the desk": put right within it, and no earlier note's.
   const told = lexed(text);
   if (withPutRight(told) !== told) return null;
+  if (withForWhom(told) !== told) return null;
   const whole = wholly(text, readings, desk, past, false);
   const isMarked = saysAny(text, MARKS);
   const mayHaveParts = isMarked || NAMES_OLD.test(text) || (text.match(NUMBERS_SAID)?.length ?? 0) > 1;
@@ -95,6 +99,28 @@ function saidOfMeasure(
     ({ kind }, at, all) => (kind === "duration" || kind === "miles") && POINTING.has(all[at - 1]?.text ?? ""),
   );
   return isSame && points ? mendOfRestated(only, desk) : null;
+}
+
+/** "knobs 12, those are for the dresser" behind the very same cost of today: that one, or another. */
+function orSameCost(
+  text: string,
+  [only, ...others]: readonly Reading[],
+  desk: Looking,
+  past: Past,
+): Corrected | null {
+  if (only?.kind !== "spend" || only.missing || others.length > 0) return null;
+  const fact = past.before();
+  const isSame = fact?.kind === "spend" && fact.amount === only.amount && fact.data.what === only.what;
+  const told = isSame ? lexed(text) : [];
+  if (!isSame || withForWhom(told) === told) return null;
+  const at = { text, line: 0 };
+  const to = { pieces: only.pieces ?? [] };
+  const label = `${past.echo(fact)}: now ${only.pieces ? saidOf(to, desk) : "of no piece"}`;
+  const mend: Mend = { kind: "mend", of: { fact: fact.id }, to, label, ...at };
+  return {
+    readings: [{ kind: "unclear", why: whyOf({ kind: "newOrOld" }), could: [mend, only], ...at }],
+    isSure: false,
+  };
 }
 
 /** It corrects what the books have. */
@@ -153,8 +179,15 @@ function wholly(
     const out = isNote ? null : takenOut(said, desk, past, at);
     return out && { readings: out, isSure: true };
   }
+  // "put the paint on the dresser, 17": of the paint, and not of what the dresser was bought for.
+  const isOfThing =
+    said.now.pieces.length + said.old.pieces.length > 0 &&
+    !said.kinds.includes("buy") &&
+    lexed(text).some(({ roles }) => roles.supply);
   const found = mayBeAny(said, isWhole)
-    ? correctedBy(said, desk, past, isWhole).filter((one) => mayBe(one, said, readings, isWhole, desk))
+    ? correctedBy(said, desk, past, isWhole).filter(
+        (one) => mayBe(one, said, readings, isWhole, desk) && !(isOfThing && one.fact.kind === "buy"),
+      )
     : [];
   const [only, ...others] = found;
   if (!only) return said.old.amount === undefined ? null : withoutOld(text, said.old.amount, desk);

@@ -11,6 +11,7 @@ import { withBargained } from "./passed-over/bargained.ts";
 import { withoutComing } from "./passed-over/came-over.ts";
 import { withoutChatter } from "./passed-over/chatter.ts";
 import { withoutDescribed } from "./passed-over/described.ts";
+import { withForWhom } from "./passed-over/for-whom.ts";
 import { withItsDays } from "./passed-over/its-day.ts";
 import { toldOfOtherDay } from "./passed-over/other-day.ts";
 import { withPutRight } from "./passed-over/put-right.ts";
@@ -85,7 +86,9 @@ function asTyped(line: string, today: Day, index: number, trace?: Trace[]): Read
   const meant = meantBy(line, typedWords, language().lexer);
   if (isBotWord(meant.norms)) return [unclear({ kind: "botWord" }, place)];
   const { tokens: typed, hints } = lexedOf(meant);
-  const asMeant = withoutDescribed(withItsDays(toldOfOtherDay(withBargained(withPutRight(typed), text))));
+  const asMeant = withoutDescribed(
+    withForWhom(withItsDays(toldOfOtherDay(withBargained(withPutRight(typed), text)))),
+  );
   const tokens = (hints & HINTS.person) === 0 ? asMeant : withoutComing(withKinMeant(asMeant));
   if (trace) traceMisnoted(tokens, trace);
   const told: Told = { text, line: index, today, typed: line, spans: meant.words, trace };

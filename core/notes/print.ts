@@ -39,6 +39,7 @@ const INNER = new Set([
   "all",
   "inFull",
   "half",
+  "forShop",
 ]);
 
 function printMention({ name, count, traits, number, plural, it, other }: Mention): object {

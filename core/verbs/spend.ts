@@ -17,7 +17,15 @@ import { defineVerb } from "./verb.ts";
 
 declare module "../notes/reading.ts" {
   interface ReadingFields {
-    spend: { what?: string; amount?: Cents; category?: Category; pieces?: Mention[]; method?: string };
+    spend: {
+      what?: string;
+      amount?: Cents;
+      category?: Category;
+      pieces?: Mention[];
+      method?: string;
+      /** It was said to be of no piece. */
+      forShop?: true;
+    };
   }
 }
 
@@ -73,7 +81,7 @@ export const spend = defineVerb({
       },
       {
         say: phrases(
-          "bought bougt boght picked_up grabbed purchased snagged ordered treated_myself_to treated_us_to splurged_on sprung_for",
+          "bought just_bought bougt boght picked_up grabbed purchased snagged nabbed scored ended_up_getting ended_up_buying ordered treated_myself_to treated_us_to splurged_on sprung_for",
         ),
         with: ["supplyFirst"],
         without: ["loan", "stream"],

@@ -332,7 +332,7 @@ function piecesMeant(reading: Reading, { talk, today, books }: Looking): readonl
     (reading.kind === "spend" && reading.category !== "materials")
   )
     return undefined;
-  if (reading.kind === "spend" && OF_NO_PIECE.test(reading.text)) return undefined;
+  if (reading.kind === "spend" && (reading.forShop || OF_NO_PIECE.test(reading.text))) return undefined;
   const isThatDay = reading.date === undefined || reading.date === today;
   const named = reading.kind === "spend" ? piecesInWhat(reading, books) : [];
   if (named.length > 0)

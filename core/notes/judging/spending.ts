@@ -3,11 +3,12 @@ import { placeBefore, says, saysOneOf, tokenBefore } from "../clause.ts";
 import type { Trouble } from "../grammar.ts";
 import type { ReadingFields } from "../reading.ts";
 import { measuresIn } from "../slots/spending.ts";
-import { ARTICLES_WIDE, IS, PLUS } from "../words/links.ts";
+import { ARTICLES_WIDE, IS, PLUS, SPENT_ON } from "../words/links.ts";
 import { AT_PRICE, MONEY_BACK } from "../words/money.ts";
 import { HELPERS, SELLING_HANDS } from "../words/people.ts";
 import { SUPPLY_VERBS, VEHICLES } from "../words/supplies.ts";
 import { HELPING } from "../words/verbs.ts";
+import { OF_SHOP_TOKEN } from "../words/whom.ts";
 
 /** Words that are work as much as supplies, right before a piece: "paint dresser 20" could be minutes. */
 function isWorkOnPiece({ tokens, head, signs }: Clause): boolean {
@@ -72,7 +73,10 @@ function isBoughtTogether({ tokens, signs }: Clause): boolean {
   if (!signs.has("piece")) return false;
   return tokens.some((token, at) => {
     if (!PLUS.has(token.text)) return false;
-    const after = tokens.slice(at + 1, at + 4).find((next) => next.kind === "piece" || next.roles.supply);
+    const rest = tokens.slice(at + 1, at + 4);
+    // "paint, for the desk", "paint, 17 for the desk"
+    if (SPENT_ON.has(rest[0]?.text ?? "")) return false;
+    const after = rest.find((next) => next.kind === "amount" || next.kind === "piece" || next.roles.supply);
     const before = tokens[at - 1];
     const isPair = (a: typeof token | undefined, b: typeof token | undefined) =>
       a?.kind === "piece" && b?.roles.supply !== undefined && b.kind === "word";
@@ -105,8 +109,11 @@ function isUnpriced(tokens: readonly Tok[], at: number): boolean {
   return before.kind === "amount" || PLUS.has(before.text);
 }
 
+const isOfShop = ({ text }: Tok): boolean => text === OF_SHOP_TOKEN;
+
 /** What spending on hands, "spent 18", and words that are also work come to. */
 export function judgeSpending(fields: ReadingFields["spend"], clause: Clause): Trouble | null {
+  if (fields.pieces === undefined && clause.tokens.some(isOfShop)) fields.forShop = true;
   if (isWorkOnPiece(clause)) return { kind: "unclaimed" };
   if (isMoneyBack(clause)) return { kind: "moneyBack" };
   if (fields.pieces === undefined && sizeOrPiece(clause) !== null) return { kind: "eitherOf" };

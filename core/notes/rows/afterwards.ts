@@ -132,6 +132,8 @@ export const AFTERWARDS = rowsOf<TurnEffect>({
     "^ [sponsor|client|customer|landlord|boss|work paid|bought for?] <supply>",
   "word: ran out of wax so bought more 9":
     "^ i|we|was|were* [ran_out_of|run_out_of|out_of|low_on] <supply> so|and|, i|we? bought|got|grabbed|picked_up|ordered",
+  "word: ran out of wax so got more, 9":
+    "ran_out_of|run_out_of|out_of|low_on <supply> [so|and|, i|we|had_to|went|just* bought|got|get|buy|grabbed|picked_up|ordered some|more|another|it|them*] ,|-|for|at? $",
   "word: sale of the desk completed: 150 cash":
     "sale of|on <art>? <piece> [is|was|now? completed|complete|closed|final|finalized|concluded|done|went_through] :|,|-|at|for",
   "sold: desk sale 150, fee 4.50": "^ <art>? <piece> [sale] :|,|-|at|for* $",

@@ -54,6 +54,8 @@ const OWNER_ROLES: Readonly<
   ours: rolesOf<Head>({ actor: "ours" }),
   worker: rolesOf<Head>({ hedge: "other" }),
   asked: rolesOf<Head>({ hedge: "doubt" }),
+  "by card": rolesOf<Head>({ method: "card" }),
+  "by check": rolesOf<Head>({ method: "check" }),
   stream: NO_ROLES,
   scrap: rolesOf<Head>({ stream: "scrap" }),
   rental: rolesOf<Head>({ stream: "rental" }),

@@ -86,6 +86,21 @@ export const BESIDE = rowsOf<OwnerEffect>({
     "[by accident|text|phone|hand|lunch|dinner|noon|email|mail|surprise|myself|itself|chance|luck|weight|appointment|then|now|far|end_of_day|eod]",
   "word: sold desk 90 by porch pickup":
     "[by|via|thru|through <word>? pickup|pick_up|delivery|dropoff|drop_off|courier|shipping|mail]",
+  // How a cost was paid, told behind it.
+  "word: stain 9 on the business card":
+    "on|with|using|used|to|by|via|through <art>? [business|company|shop|work|joint|personal|household] card|debit|credit !for|<supply>",
+  "word: paint for dresser 31.20, used the card":
+    "[,|-|and? used|using|with? my|the|a|our business|company|shop|work|joint|personal?] <method>",
+  "word: paint 12, put it on the card":
+    "$|<piece>|<supply> … [,|-|.|;|and|so* i|we|just|all|had_to|also* put|putting|charged|stuck|threw|ran it|that|this|them|those|these|all|everything|both* on|to|through|onto my|the|our?] business|company|work? <method>",
+  "by card: paint 12, charged it":
+    "<supply>|$ … [,|-|.|;|and|so* i|we|just|all* charged it|that|this|them|those|everything] ;",
+  "by check: paint 12, wrote a check":
+    "<supply>|$ … [,|-|.|;|and|so* i|we|just|had_to* wrote_a_check] for_it|them? ;",
+  "word: paint 12, i paid cash for it":
+    "<supply>|$ … [,|-|.|;|and|so* i|we|just* paid|payed|used with|in|by?] <method> for? it|that|them|those|everything? ;",
+  "word: paint 12, paid cash for it":
+    "<supply>|$ … ,|-|.|;|and|so* i|we|just* paid|payed|used with|in|by? <method> [for it|that|them|those|everything] ;",
   "word: sold desk 60 gift card": "[gift|business|library|report|get_well|thank_you|birthday card]",
   "word: sold desk 140 no cash": "[no|not|without cash|card|check|transfer]",
   // "got" that only says that it is so.

@@ -33,6 +33,9 @@ export type OwnerEffect =
   | "held"
   | "gifted"
   | "scrapped"
+  /** How it was paid. */
+  | "by card"
+  | "by check"
   | "stream"
   | "scrap"
   /** Work for others, and bringing things to them, for money. */
@@ -103,7 +106,6 @@ export const HANDS = rowsOf<OwnerEffect>({
     "to|from|by|for … [,? who|which|whom just|then|also|kindly|happily|promptly|all? paid|paid_me|paid_us|payed|settled|settled_up|handed_over|sent|sent_me for_it|it|me|us|the_money|the_rest|in_full|all? by|in|with|via|using|through? <art>?] <method> ;",
   "word: sold the desk to imani, who paid me 140 by transfer":
     "to|by … [,? who|whom just|then|also|kindly|happily|promptly? paid|paid_me|paid_us|payed|gave|gave_me|handed_me|handed_over|sent|sent_me for_it|me|us|the_full? all?] $",
-  "word: paint for dresser 31.20, used the card": "[,|-|and? used|using|with? my|the|a] <method>",
   "service: paid the guys 40 to bring the hutch over":
     "paid|pd|gave|slipped|handed <art>? <new>|<person>|<kin>? $ to [bring|get|drive|take|drop|help_bring|help_move|help_load] <art>? <piece>",
   "word: dana transferred a 60 deposit for the dresser":

@@ -2,6 +2,7 @@ import { afterAll, describe, expect, it } from "vitest";
 import { RIGHT, Stage, tryCase } from "../context.ts";
 import { bargained } from "./bargained.ts";
 import { type Cell, covering } from "./cells.ts";
+import { costs, inBreath, none, others, paid } from "./costs.ts";
 import { dated, eachDated, ofIt } from "./days.ts";
 import { deals } from "./deals.ts";
 import { kin } from "./kin.ts";
@@ -28,6 +29,11 @@ const GRIDS: readonly { name: string; cells: () => Cell[]; few: number }[] = [
   { name: "lots", cells: lots, few: 40 },
   { name: "kin", cells: kin, few: 40 },
   { name: "bargained", cells: bargained, few: 40 },
+  { name: "costs", cells: costs, few: 50 },
+  { name: "costs put right", cells: inBreath, few: 15 },
+  { name: "costs paid", cells: paid, few: 20 },
+  { name: "other costs", cells: others, few: 20 },
+  { name: "no costs", cells: none, few: 20 },
   { name: "righted", cells: righted, few: 40 },
 ];
 

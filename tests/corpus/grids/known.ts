@@ -172,5 +172,16 @@ export const KNOWN: readonly { grid: string; cells: RegExp; why: string }[] = [
     cells: /paid 12 at the dump|12 dump fee for|to the dump 12|junk from the estate|to get it home/,
     why: "what was dumped or fetched is told as a piece",
   },
+  {
+    grid: "costs",
+    cells: /(?:spent|paid) .* \| , (?:desk and )?dresser \||half to the desk|general use \|/,
+    why: "for whom it was is told by the bare name, or in two parts",
+  },
+  {
+    grid: "no costs",
+    cells: /on the list|took back/,
+    why: "not for the desk is taken for what the desk was not bought for",
+  },
+  { grid: "costs paid", cells: /receipt in the truck/, why: "a truck is a cost as well" },
   { grid: "dated", cells: /^pay .*my wife/, why: "their own money into our loan is asked about" },
 ];
