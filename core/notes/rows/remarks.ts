@@ -62,6 +62,8 @@ export const REMARKS = rowsOf<TurnEffect>({
     "^ [put|got|just|finally* <art>? last|final|finish|finishing|top coat|coats|touch|touches|topcoat|wax of? <supply>? on|is_on|done_on|went_on] <art>? <piece> ,|so|and|-|.|!* its|it_is|thats|thats_it|finally|now|all|that_one|this_one|is* <~finish>",
   "labor: first coat on the bed frame, 1 hr":
     "^ [<art>? first|second|third|1st|2nd|3rd|last|final|base|top? coat|coats] on <art>? <piece>",
+  "labor: desk first coat 25 min":
+    "^ <art>? <piece> ,|-|:? [<art>? first|second|third|1st|2nd|3rd|last|final|another|base|top coat|coats of? <supply>? on?] ,|-|:? took|about? <time>",
   "labor: second coat 30 min desk":
     "^ [<art>? first|second|third|1st|2nd|3rd|last|final|base|top? coat|coats] <art>? <time>|<piece> … <time>|<piece>",
   "labor: second coat, 1 hr":

@@ -82,6 +82,10 @@ export const pieces: Fill = (clause) => {
     claim(pronoun);
     return { value: [], follows: true, ...(ALL_OF_THEM.has(pronoun.text) ? { several: true } : {}) };
   }
+  // "did the hutch doors, 40 min": what was worked on is a part of it.
+  const isWork = clause.tokens.some(({ kind }) => kind === "duration");
+  const part = isWork ? clause.tokens.find(isPart) : undefined;
+  if (part) return { value: [part.mention!] };
   const found = unlisted(clause, true);
   clause.unlisted = found;
   return found.length > 0 ? { value: found } : null;
