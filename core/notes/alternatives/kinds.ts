@@ -255,7 +255,7 @@ export const asSale: Offer = (held) => {
   const [price] = held.amounts;
   const meant = held.clause.tokens.flatMap(({ text }) => INTENDED[text] ?? [])[0];
   if (meant && !held.made && held.pieces && held.amounts.length === 1) return [as(meant, { price }, held)];
-  if (isNoSale(held)) return [];
+  if (isNoSale(held)) return itself(held);
   if (!held.pieces && price !== undefined && isOurAsking(held.clause))
     return [{ ...as("list", { price }, held), takesBefore: true }];
   return held.pieces && held.amounts.length === 1

@@ -1,6 +1,7 @@
 import { isMark, type Tok } from "../clause.ts";
-import { saidBy } from "../rows/joined.ts";
+import { joined, saidBy } from "../rows/joined.ts";
 import { centsIn } from "../slots/money.ts";
+import { turnedRoles } from "../tokens/roles.ts";
 import { NO_ROLES, wordToken } from "../tokens/token.ts";
 import { BARGAINS, BETWEEN_MOVES, MOVES, type Move, OF_MOVES, OPENS_MOVE, PAYS } from "../words/bargained.ts";
 import { NOBODY } from "../words/deals.ts";
@@ -14,7 +15,7 @@ import { HOUSEHOLD } from "../words/people.ts";
 /** A line's tokens with the deed in the place of a tale of bargaining; the same ones where none is told to its end. */
 export function withBargained(tokens: Tok[], line: string): Tok[] {
   const sums = tokens.reduce((count, token) => (isAmount(token) ? count + 1 : count), 0);
-  if (sums === 0 || (sums === 1 && !BARGAINS.test(line))) return tokens;
+  if (sums === 0 || tokens.length > TALE_MAX || (sums === 1 && !BARGAINS.test(line))) return tokens;
   const shape = shapeOf(tokens);
   for (let start = 0; start < tokens.length; start += 1) {
     if (!isOpen(tokens[start - 1])) continue;
@@ -36,6 +37,9 @@ function closed(tokens: readonly Tok[], made: Made[]): Made[] {
   );
   return made.slice(0, last + 1);
 }
+
+/** Nobody bargains in more words. */
+const TALE_MAX = 80;
 
 const isAmount = ({ kind }: Tok): boolean => kind === "amount";
 
@@ -125,7 +129,9 @@ function deedOf(tokens: readonly Tok[], made: readonly Made[]): Tok[] | null {
   const isTaken = has(MET) && has(OF_SELLING);
   const done = made.filter(({ move }) => DONE.has(move) || (move === "took" && isTaken));
   const [first] = done;
-  if (!first || !has(HAGGLES) || (has(OF_BUYING) && has(OF_SELLING))) return null;
+  const isUndone = !first && has(OF_BUYING) && has(NAMED) && (has(DOWN) || has(MET));
+  const deed = isUndone ? made.at(-1)! : first;
+  if (!deed || !has(HAGGLES) || (has(OF_BUYING) && has(OF_SELLING))) return null;
   // "sold mirror 35 but knocked 5 off", "sold the lamp 90 but she only had 60 on her"
   if (made.some(({ move }, at) => AHEAD.has(move) && made.slice(0, at).some((other) => DONE.has(other.move))))
     return null;
@@ -149,8 +155,9 @@ function deedOf(tokens: readonly Tok[], made: readonly Made[]): Tok[] | null {
   const isSold = isUnsaid || has(OF_SELLING);
   const who = told.filter((token) => isNamed(token));
   const buyer = isSold && who.length === 1 ? [linkTo("to", who[0]!), who[0]!] : [];
-  const verb = saidBy(isSold ? "sold" : "bought", tokens, first);
-  return [...member, verb, it, price, ...method, ...days, ...buyer];
+  const verb = saidBy(isSold ? "sold" : "bought", tokens, deed);
+  const undone = isUndone ? [joined(tokens, deed, turnedRoles({ hedge: "intention" }))] : [];
+  return [...member, verb, it, price, ...method, ...days, ...buyer, ...undone];
 }
 
 const isNamed = ({ text, roles, unknown, kind }: Tok): boolean =>
