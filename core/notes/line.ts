@@ -10,7 +10,7 @@ import { notesOf, readAgain, valueRead } from "./notes-read.ts";
 import { withBargained } from "./passed-over/bargained.ts";
 import { withoutComing } from "./passed-over/came-over.ts";
 import { withoutChatter } from "./passed-over/chatter.ts";
-import { withoutDescribed } from "./passed-over/described.ts";
+import { hasTwoPieces, withoutDescribed } from "./passed-over/described.ts";
 import { withForWhom } from "./passed-over/for-whom.ts";
 import { withItsDays } from "./passed-over/its-day.ts";
 import { toldOfOtherDay } from "./passed-over/other-day.ts";
@@ -31,6 +31,7 @@ import { withSlipsMeant } from "./second-look/slips.ts";
 import { toldInPast } from "./second-look/tenses.ts";
 import { agreedWithDeposit, heldForVisit, withoutTold } from "./second-look/told-beside.ts";
 import { withNoteWithin } from "./second-look/within.ts";
+import { MARKS } from "./tokens/lexicon.ts";
 import { meantBy } from "./tokens/meant.ts";
 import { HINTS } from "./tokens/sign-bits.ts";
 import { type Word, wordsOf } from "./tokens/text.ts";
@@ -86,10 +87,7 @@ function asTyped(line: string, today: Day, index: number, trace?: Trace[]): Read
   const meant = meantBy(line, typedWords, language().lexer);
   if (isBotWord(meant.norms)) return [unclear({ kind: "botWord" }, place)];
   const { tokens: typed, hints } = lexedOf(meant);
-  const asMeant = withoutDescribed(
-    withForWhom(withItsDays(toldOfOtherDay(withBargained(withPutRight(typed), text)))),
-  );
-  const tokens = (hints & HINTS.person) === 0 ? asMeant : withoutComing(withKinMeant(asMeant));
+  const tokens = asMeant(typed, text, { marks: meant.marks, hints });
   if (trace) traceMisnoted(tokens, trace);
   const told: Told = { text, line: index, today, typed: line, spans: meant.words, trace };
   const units = unitsOf(tokens);
@@ -98,6 +96,16 @@ function asTyped(line: string, today: Day, index: number, trace?: Trace[]): Read
   const kept = mayChat ? withoutChatter(tokens, units, trace) : tokens;
   const isTurned = (hints & TURNING.hints) !== 0 || (tables & TURNING.tables) !== 0 || kept !== tokens;
   return isTurned ? turned(tokens, kept, units, told) : plainlyTold(tokens, units, told);
+}
+
+/** The tokens of a line as they are meant. Each step is taken where the line holds what it begins from. */
+function asMeant(typed: Tok[], line: string, { marks, hints }: { marks: number; hints: number }): Tok[] {
+  const right = (marks & MARKS.putsRight) === 0 ? typed : withPutRight(typed);
+  let tokens = withForWhom(withItsDays(toldOfOtherDay(withBargained(right, line))));
+  const isOfSomebody = (hints & HINTS.person) !== 0;
+  if (isOfSomebody || (marks & MARKS.describes) !== 0 || hasTwoPieces(tokens))
+    tokens = withoutDescribed(tokens);
+  return isOfSomebody ? withoutComing(withKinMeant(tokens)) : tokens;
 }
 
 /** What a line tells of a note that was noted wrong is read where the books are at hand; here it is only told. */

@@ -1,6 +1,7 @@
 import type { Head, Said, Tails } from "./clause.ts";
 import type { Bearing, Grammar, Saying, Slot } from "./grammar.ts";
 import type { VerbFacts } from "./heads.ts";
+import { DESCRIBES } from "./passed-over/described.ts";
 import { PAUSES, SPOKEN } from "./passed-over/hesitations.ts";
 import { questionWords } from "./phrases.ts";
 import type { Kind } from "./reading.ts";
@@ -21,6 +22,7 @@ import { isCommon } from "./words/daily.ts";
 import { OPENS_ORDER } from "./words/dictated.ts";
 import { LABORS } from "./words/labors.ts";
 import { ORDINARY } from "./words/never-corrected.ts";
+import { MAY_PUT_RIGHT } from "./words/put-right.ts";
 import { KEYWORDS, TIME_WORDS } from "./words/starters.ts";
 import { PARTS } from "./words/traits.ts";
 
@@ -211,6 +213,8 @@ function build(): Language {
   lexicon.mark(TWOFOLD, MARKS.twofold);
   lexicon.mark(OPENS_ORDER, MARKS.order);
   lexicon.mark(PAUSES, MARKS.pause);
+  lexicon.mark(MAY_PUT_RIGHT, MARKS.putsRight);
+  lexicon.mark(DESCRIBES, MARKS.describes);
   const shorts = shorthands();
   const ordinary = new Set([
     ...wordsOfRows(),

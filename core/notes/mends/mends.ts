@@ -57,13 +57,15 @@ export const mayMend = (line: Units): boolean => corrections.mayFire(line) || li
 /** A correction of an earlier note that a whole line says; null where it says none. */
 export function mendOf(line: Units, today: Day, trace?: Trace[]): Correction | null {
   if (!mayMend(line)) return null;
+  const tokens = apart(line.tokens);
+  const all = corrections.fired(tokens, tokens === line.tokens ? line : undefined);
+  if (all.length === 0 && !tokens.some(isNot)) return null;
   const isTrade = line.tokens.some((token) => headsOf(token).some(({ kind }) => kind === "trade"));
   if (!isTrade && line.tokens.some(({ text }) => WORTH.has(text))) return null;
-  const tokens = apart(line.tokens);
   if (isForOther(tokens) || OF_A_SUM.test(textOf(tokens)) || tokens.some((_, at) => isFigure(tokens, at)))
     return null;
   let doubtful: Correction | null = null;
-  for (const fired of corrections.fired(tokens, tokens === line.tokens ? line : undefined)) {
+  for (const fired of all) {
     const words = tokens.slice(fired.from, fired.to).map(({ text }) => text);
     const [before, after] = [tokens.slice(0, fired.from), tokens.slice(fired.to)];
     const made =

@@ -25,11 +25,11 @@ const isWordOrValue = (token: Tok): boolean =>
 
 /** "i paid 25", "it took 2 hours", "plus tax so 21.35 all in" as the whole line: the value of the newest note; null where it says anything else. */
 export function valueSaid(said: readonly Tok[]): ReadingFields["fix"] | null {
+  if (!mayBeValue(said)) return null;
   const line = withoutTail(said);
   if (line.length > VALUE_TOKENS_MAX) return null;
   // "*34.15": what was typed wrong, put right.
   if (line.length === 2 && line[0]!.text === "*" && !line[1]!.each) return valueIn(line[1]!);
-  if (!line.every(isWordOrValue)) return null;
   const [value, ...others] = withoutExtra(line).filter(isValue);
   if (!value || others.length > 0 || value.each) return null;
   const rest = line.filter(({ kind }) => kind === "word");
@@ -39,6 +39,16 @@ export function valueSaid(said: readonly Tok[]): ReadingFields["fix"] | null {
   // "it's 165" may be a price tag, "it's 20 miles" is the drive that was told.
   const isTold = VALUE_TOLD.has(words) || (value.kind !== "amount" && MEASURE_TOLD.has(words));
   return isTotal || isExact || isTold ? valueIn(value) : null;
+}
+
+/** Nothing but words and values: far cheaper to tell than what they say. */
+function mayBeValue(said: readonly Tok[]): boolean {
+  let hasValue = false;
+  for (let at = 0; at < said.length; at += 1) {
+    if (!isWordOrValue(said[at]!)) return false;
+    hasValue ||= isValue(said[at]!);
+  }
+  return hasValue;
 }
 
 /** What a value puts right: money, or minutes and miles, which may be a note of their own. */

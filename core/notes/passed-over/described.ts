@@ -1,22 +1,27 @@
-import type { Tok } from "../clause.ts";
+import { isPiece, type Tok } from "../clause.ts";
 import { headsOf } from "../heads.ts";
 import { HINTS } from "../tokens/sign-bits.ts";
+import { firstWord } from "../tokens/text.ts";
 import {
   ALONG_WITH,
+  ANIMALS,
   AWAY,
   BEFORE_LIKENESS,
   COUNTS_NOTHING,
+  FROM,
   HAS_OR_LACKS,
   IS_LIKE,
   ITS_OWN,
   LIKE_PARTS,
   NO_LIKENESS,
   NOT_THERE,
+  SOMEBODY,
   TO_BE_DONE,
 } from "../words/described.ts";
 import { PREPOSITIONS } from "../words/links.ts";
 import { isLived } from "../words/lived.ts";
 import { BLEMISHES, HURTS, PIECE_PARTS } from "../words/parts.ts";
+import { HOUSEHOLD } from "../words/people.ts";
 import { isAnd, isFromSomebody, isTaleOfOthers, withoutSeller } from "./sellers.ts";
 
 /*
@@ -24,6 +29,19 @@ import { isAnd, isFromSomebody, isTaleOfOthers, withoutSeller } from "./sellers.
  * who sold it ("from a customer whose panel I was swapping"). A part that is told of so is no second piece, a number
  * before it no price, and what is to be done no obstacle: it is passed over before anything else is read.
  */
+
+/** The first words of all that it is told in: a line without any, and without two pieces or a person, tells nothing of it. */
+export const DESCRIBES: readonly string[] = [
+  ...[HAS_OR_LACKS, TO_BE_DONE, IS_LIKE, HURTS, BLEMISHES, PIECE_PARTS, LIKE_PARTS],
+  ...[FROM, SOMEBODY, ANIMALS, HOUSEHOLD],
+].flatMap((words) => [...words].map(firstWord));
+
+/** Whether a piece of a line may be one that was told of before in it. */
+export function hasTwoPieces(tokens: readonly Tok[]): boolean {
+  let pieces = 0;
+  for (let at = 0; at < tokens.length; at += 1) if (isPiece(tokens[at]!)) pieces += 1;
+  return pieces > 1;
+}
 
 /** The tokens of a line without what is told of a piece that was bought; the same ones where nothing is. */
 export function withoutDescribed(tokens: Tok[]): Tok[] {

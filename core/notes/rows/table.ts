@@ -1,6 +1,6 @@
 import type { Tok } from "../clause.ts";
 import { handInRows, standingIn } from "./lookup.ts";
-import { matchAt } from "./match.ts";
+import { type Match, matchAt } from "./match.ts";
 import { type Pattern, patternOf } from "./pattern.ts";
 import type { Row } from "./row.ts";
 import type { Candidate } from "./standing.ts";
@@ -64,6 +64,9 @@ function matchesOf<Effect extends string>(line: Units, { row, pattern }: Compile
 
 const NOTHING: readonly never[] = [];
 
+const overlaps = (found: readonly Fired[], { from, to }: Match): boolean =>
+  found.length > 0 && found.some((one) => one.from < to && one.to > from);
+
 function firedOf<Effect extends string>(
   line: Units,
   rows: readonly Compiled<Effect>[],
@@ -72,10 +75,11 @@ function firedOf<Effect extends string>(
   const found: Fired<Effect>[] = [];
   for (let at = 0; at < line.units.length; at += 1) {
     const unit = line.units[at]!;
-    for (const { row, pattern } of rows) {
+    for (let place = 0; place < rows.length; place += 1) {
+      const { row, pattern } = rows[place]!;
       if (!mayOpen(pattern, unit)) continue;
       const match = matchAt(pattern, line, at);
-      if (!match || found.some((one) => one.from < match.to && one.to > match.from)) continue;
+      if (!match || overlaps(found, match)) continue;
       found.push({ effect: row[1], row, from: match.from, to: match.to });
     }
   }

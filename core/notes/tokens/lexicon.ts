@@ -45,6 +45,10 @@ export const MARKS = {
   order: 16,
   /** It, or a phrase that it opens, may be said while one thinks. */
   pause: 32,
+  /** It may put a number right in the same breath. */
+  putsRight: 64,
+  /** It may tell how a piece is, or who sold it. */
+  describes: 128,
 } as const;
 
 type Marked = { marks: number } | undefined;

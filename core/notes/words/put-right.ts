@@ -8,6 +8,9 @@ export const PUTS_RIGHT = wordSet(
 /** Of these two that stand together one puts right: "make it 26", "more like 90 min". */
 export const PUTS_RIGHT_BY_TWO = wordSet("make_it make_that more_like lets_do lets_say");
 
+/** Each of them, and the first of two: a line without any puts nothing right. */
+export const MAY_PUT_RIGHT = wordSet("make more lets", PUTS_RIGHT);
+
 /** What stands beside those words, and says nothing more. */
 export const BESIDE_PUTS_RIGHT = wordSet(
   "i it that thats its was is be should have been make lets do say more like well or hm hmm oh ok my im about closer to and but",
