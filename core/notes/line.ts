@@ -101,7 +101,9 @@ function asTyped(line: string, today: Day, index: number, trace?: Trace[]): Read
 /** The tokens of a line as they are meant. Each step is taken where the line holds what it begins from. */
 function asMeant(typed: Tok[], line: string, { marks, hints }: { marks: number; hints: number }): Tok[] {
   const right = (marks & MARKS.putsRight) === 0 ? typed : withPutRight(typed);
-  let tokens = withForWhom(withItsDays(toldOfOtherDay(withBargained(right, line))));
+  const mayBargain = (marks & MARKS.haggles) !== 0 && (marks & MARKS.dealt) !== 0;
+  let tokens = mayBargain ? withBargained(right, line) : right;
+  tokens = withForWhom(withItsDays(toldOfOtherDay(tokens)));
   const isOfSomebody = (hints & HINTS.person) !== 0;
   if (isOfSomebody || (marks & MARKS.describes) !== 0 || hasTwoPieces(tokens))
     tokens = withoutDescribed(tokens);

@@ -18,6 +18,7 @@ import { makeSpeller } from "./tokens/spelling.ts";
 import { firstWord } from "./tokens/text.ts";
 import { OPENINGS } from "./tokens/tokens.ts";
 import { makeUnvowelled } from "./tokens/unvowelled.ts";
+import { OF_DEEDS, OF_HAGGLING } from "./words/bargained.ts";
 import { isCommon } from "./words/daily.ts";
 import { OPENS_ORDER } from "./words/dictated.ts";
 import { LABORS } from "./words/labors.ts";
@@ -215,6 +216,8 @@ function build(): Language {
   lexicon.mark(PAUSES, MARKS.pause);
   lexicon.mark(MAY_PUT_RIGHT, MARKS.putsRight);
   lexicon.mark(DESCRIBES, MARKS.describes);
+  lexicon.mark(OF_HAGGLING, MARKS.haggles);
+  lexicon.mark(OF_DEEDS, MARKS.dealt);
   const shorts = shorthands();
   const ordinary = new Set([
     ...wordsOfRows(),

@@ -49,6 +49,9 @@ export const MARKS = {
   putsRight: 64,
   /** It may tell how a piece is, or who sold it. */
   describes: 128,
+  /** It may tell how a price was bargained over, or the deed that this came to. */
+  haggles: 256,
+  dealt: 512,
 } as const;
 
 type Marked = { marks: number } | undefined;

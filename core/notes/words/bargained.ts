@@ -170,3 +170,21 @@ export const OPENS_MOVE = wordSet(
 /** Without one of these no message with one sum tells that a price was bargained over. */
 export const BARGAINS =
   /\b(?:want|ask|start|open|offer|counter|lowball|low ball|bid|tried|tag\b|sticker|sign\b|mark|pric|list|talk|haggl|bargain|negotiat|knock|met\b|settl|agreed|accept|landed|compromis|shook|wouldn|down to|only (?:had|brought))/;
+
+/** One of these stands in every move by which a price is bargained over, but "it" and names, sums and pieces. */
+export const OF_HAGGLING = wordSet(
+  "want wanted wanting wants ask asked asks asking started opened began said says say told was were is are at quoted listed had has marked priced tagged " +
+    "read countered came originally first up posted hoping usually normally regularly regular reg retail retails new goes go sells sell " +
+    "runs run saw down instead rather wouldnt would couldnt wont didnt refused proposed held stuck stayed stood offered bid " +
+    "lowballed low tried trying brought haggle haggled haggling bargain bargained bargaining negotiated negotiating negotiation " +
+    "got knocked worked beat chewed argued talk talked get bring went dropped lowered reduced took gave saved met settled agreed " +
+    "landed compromised shook ended wound closed split accepted back going laughed too nobody",
+);
+
+/** And one of these in every deed that a tale of bargaining comes to, or in what it comes to where it is not done yet. */
+export const OF_DEEDS = wordSet(
+  "paid paying let letting took taking gave giving handed accepted agreed ok fine good got get getting bought buy buying grabbed " +
+    "grabbing snagged scored picked brought sold selling door gone went loaded drove left hauled talked haggled bargained negotiated " +
+    "knocked worked beat chewed argued talk haggle bargain bring came dropped lowered reduced marked met settled landed compromised " +
+    "shook ended wound closed split",
+);
