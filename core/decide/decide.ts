@@ -53,7 +53,7 @@ import {
 } from "./talk/unnamed.ts";
 import { isDeposit, isNewPrice, isNewWork, withNewPart } from "./unclear/fitting-sums.ts";
 import { goneOn, pricedInOrder, withFinish } from "./unclear/going-on.ts";
-import { byTheSame, householdQuestion } from "./unclear/household.ts";
+import { byTheSame, householdQuestion, paidToTheSame } from "./unclear/household.ts";
 import { besideKnownSums } from "./unclear/known-sums.ts";
 import { askOfOffer, isDeclined, offerIn } from "./unclear/offers.ts";
 import { dayOfBefore, orBefore, restOfHeld } from "./unclear/or-before.ts";
@@ -258,6 +258,8 @@ function meantBy(matter: Matter, desk: Looking): Matter {
     depositBack(reading, desk) ??
     paidOf(reading, desk);
   if (settled) return { ...matter, reading: settled };
+  const paid = paidToTheSame(reading, desk);
+  if (paid) return { ...matter, reading: paid };
   const ours = byTheSame(reading, desk);
   if (ours) return { ...matter, reading: talkedOf(ours, desk, deciding) };
   const redated = dayOfBefore(reading, desk);

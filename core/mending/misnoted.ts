@@ -24,6 +24,7 @@ import {
   OF_MORE_NOTES,
   POINTING,
   SAID_ANEW,
+  WORTH,
 } from "../notes/words/mending.ts";
 import { MAKES_THE, MARKS, NAMES_OLD, NUMBERS_SAID, OF_NOW, OLD_PHRASES } from "../notes/words/misnoted.ts";
 import { saysAny, wordsIn } from "../notes/words/words.ts";
@@ -60,7 +61,8 @@ export function ofMisnoted(text: string, readings: readonly Reading[], desk: Loo
   const same = past && orSameCost(text, readings, desk, past);
   if (same) return same;
   if (!past || !mayCorrect(text) || saysAny(text, CORRECTS_NOTHING) || OF_A_SUM.test(text)) return null;
-  if (COST_TO_DO.test(text)) return null;
+  // "he says it was worth 28"
+  if (COST_TO_DO.test(text) || (saysAny(text, WORTH) && past.before()?.kind !== "trade")) return null;
   // "took the desk back, she said the color was off, refunded her 110": why it came back corrects nothing.
   const [only, ...more] = readings;
   if (only?.kind === "refund" && only.returned && !only.missing && more.length === 0) return null;

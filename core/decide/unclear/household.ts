@@ -1,8 +1,13 @@
 import { labelOf } from "../../books/label.ts";
 import { show } from "../../money.ts";
+import { lexed } from "../../notes/lexed.ts";
 import type { Mention, Reading } from "../../notes/reading.ts";
+import { centsIn } from "../../notes/slots/money.ts";
 import { couldOf, tellsNoFact } from "../../notes/unclear.ts";
 import { THE_SAME } from "../../notes/words/links.ts";
+import { WORTH } from "../../notes/words/mending.ts";
+import { PAYS_THEM, SAID_OF_PAY, SHE_KIN, THEM } from "../../notes/words/people.ts";
+import { saysAny } from "../../notes/words/words.ts";
 import type { Ask, Desk, Looking, Matter } from "../decision.ts";
 import { here } from "../pieces/fits.ts";
 import { matchMention } from "../pieces/match.ts";
@@ -68,6 +73,31 @@ function whoseMoney(reading: Extract<Reading, { kind: "pay" }>, by: string): Ask
 }
 
 /**
+ * "gave him 25 for it" behind what uncle did: what he got for it is a cost of the pieces he did it to. Null where it is of
+ * somebody else, or of anything more.
+ */
+export function paidToTheSame(reading: Reading, { books, past }: Looking): Reading | null {
+  const fact = past?.before();
+  if (!fact?.by || !DONE_FOR_PAY.has(fact.kind) || reading.kind !== "unclear" || couldOf(reading).length > 0)
+    return null;
+  const tokens = lexed(reading.text).filter(({ kind }) => kind !== "mark");
+  const [amount, ...others] = tokens.filter(({ kind }) => kind === "amount");
+  const cents = amount && others.length === 0 && !amount.each ? centsIn(amount) : null;
+  const isOfHer = SHE_KIN.has(fact.by);
+  const isSaid = tokens.every(
+    ({ kind, text }) => kind === "amount" || text === (isOfHer ? "her" : "him") || SAID_OF_PAY.has(text),
+  );
+  const isPaid = tokens.some(({ text }) => PAYS_THEM.has(text)) && tokens.some(({ text }) => THEM.has(text));
+  if (cents === null || !isSaid || !isPaid) return null;
+  const { text, line } = reading;
+  const pieces = fact.pieces.map((number) => ({ name: books.pieces.get(number)!.name, count: 1, number }));
+  const method = tokens.some((token) => token.text === "cash") ? { method: "cash" } : {};
+  return { kind: "spend", what: "help", category: "help", amount: cents, pieces, ...method, text, line };
+}
+
+const DONE_FOR_PAY: ReadonlySet<string> = new Set(["work", "finish", "list", "drive"]);
+
+/**
  * "he listed it too, 55" behind what dad did: whatever it may be, he did it. Null where nobody of the household did the
  * note before, where it is anybody ("someone asked …"), or where nothing has happened yet.
  */
@@ -75,7 +105,7 @@ export function byTheSame(reading: Reading, { books, past }: Looking): Reading |
   const fact = past?.before();
   const [first] = couldOf(reading);
   const isThem = THE_SAME.has(reading.text.toLowerCase().split(" ", 1)[0]!);
-  if (!fact?.by || !first || !isThem || tellsNoFact(reading)) return null;
+  if (!fact?.by || !first || !isThem || tellsNoFact(reading) || saysAny(reading.text, WORTH)) return null;
   const isNew = mentionsOf(first).every(
     (mention) => !mention.it && matchMention(mention, books, here, new Set()).kind === "none",
   );

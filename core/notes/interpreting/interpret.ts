@@ -13,10 +13,11 @@ import { HINTS } from "../tokens/sign-bits.ts";
 import { whyOf } from "../unclear.ts";
 import type { AnyGrammar, Field } from "../verbs.ts";
 import { bears, language } from "../verbs.ts";
-import { ARTICLES_WIDE } from "../words/links.ts";
+import { AND, ARTICLES_WIDE } from "../words/links.ts";
 import { TAKEN_BACK } from "../words/money.ts";
 import { NAME_AROUND, NOBODY_NAMED } from "../words/names.ts";
 import { NOBODY_IN_PARTICULAR } from "../words/people.ts";
+import { WE } from "../words/tenses.ts";
 import type { Choice } from "./choice.ts";
 import { chosen } from "./choice.ts";
 import { fillDay, isUnderway } from "./days.ts";
@@ -79,7 +80,10 @@ function kinActing({ tokens, signs }: Clause): Actor | null {
     roles.person === true && !NOBODY_IN_PARTICULAR.has(text) && kin.every((token) => token.text !== text);
   if (tokens.slice(0, verb).some(isOther)) return null;
   claim(...kin);
-  return { is: "ours", name: textOf(kin) };
+  // "my wife and i went to a sale and bought a bench"
+  const next = tokens[at + kin.length];
+  const isBoth = next && AND.has(next.text) && WE.has(tokens[at + kin.length + 1]?.text ?? "");
+  return isBoth ? null : { is: "ours", name: textOf(kin) };
 }
 
 function withActor(made: Draft, { is, name }: Actor): Draft {

@@ -36,7 +36,7 @@ export function withKinMeant(tokens: Tok[]): Tok[] {
 /** "she paid", and not "she thinks": a verb of a note follows. */
 function acts(tokens: readonly Tok[], at: number): boolean {
   const next = tokens.slice(at + 1).find(({ roles }) => !roles.filler || roles.heads);
-  return next?.roles.heads !== undefined;
+  return next !== undefined && (next.roles.heads !== undefined || next.roles.labor === true);
 }
 
 export const isKin = ({ kind, text }: Tok): boolean => kind === "word" && HOUSEHOLD.has(text);

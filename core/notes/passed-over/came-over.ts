@@ -6,7 +6,7 @@ import { AND, OPENS_SUBJECT } from "../words/links.ts";
 import { DETERMINERS } from "../words/names.ts";
 import { NO_COMING, PLACES_WHO, SELVES } from "../words/people.ts";
 import { BESIDE_VERB, isDone, NO_PAST } from "../words/tenses.ts";
-import { COMES_HERE } from "../words/visits.ts";
+import { COMES_HERE, OVER } from "../words/visits.ts";
 
 /*
  * "uncle came over and worked 2 hours on the hutch": who did the first did the second. What leads up to it is left out, so
@@ -124,7 +124,8 @@ function leadsUp(tokens: readonly Tok[], at: number, from: number): boolean {
   if (kind !== "word") return false;
   if (AND.has(text)) return at > from && !isWho(tokens[at + 1]);
   if (text.split(" ").some((word) => NO_PAST.has(word) || NO_COMING.has(word))) return false;
-  if (text === "over" && COMES_HERE.has(tokens[at - 1]!.text)) return true;
+  // "dropped by", "popped over": words that are of prices elsewhere.
+  if (COMES_HERE.has(text) || (COMES_HERE.has(tokens[at - 1]!.text) && OVER.has(text))) return true;
   // "went to an auction and got a bench": where it was is the note's as well.
   if (roles.hedge || roles.method || roles.vagueTime || roles.place) return false;
   if ((roles.supply || roles.stream || roles.labor) && !roles.plain) return false;

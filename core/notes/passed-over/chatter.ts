@@ -30,7 +30,7 @@ import {
 import { isCommon } from "../words/daily.ts";
 import { FILLER } from "../words/filler.ts";
 import { FOR_NOTHING } from "../words/money.ts";
-import { HOUSEHOLD, isOwner } from "../words/people.ts";
+import { HELPS, HOUSEHOLD, isOwner, THEM } from "../words/people.ts";
 import { CONTAINERS } from "../words/supplies.ts";
 
 /*
@@ -296,10 +296,13 @@ const isLife = (word: string): boolean =>
 
 /** "a teenager came and bought the desk": who came is who bought. */
 function isWhoDid(tokens: readonly Tok[], { from, to }: Stretch, next: Stretch | undefined): boolean {
-  if (!next || next.from !== to + 1 || !SAME_SUBJECT.has(tokens[to]!.text)) return false;
-  if (headsOf(tokens[next.from]!).length === 0) return false;
+  if (!next) return false;
   const said = tokens.slice(from, to);
-  if (said.some(({ text }) => US.has(text))) return false;
+  // "uncle helped so i gave him 15 for the desk": what it was paid for.
+  const isPaid = tokens.slice(next.from, next.to).some(({ text }) => THEM.has(text));
+  if (isPaid && said.some(({ text }) => HELPS.has(text))) return true;
+  if (next.from !== to + 1 || !SAME_SUBJECT.has(tokens[to]!.text)) return false;
+  if (headsOf(tokens[next.from]!).length === 0 || said.some(({ text }) => US.has(text))) return false;
   return said.some(({ text, roles }) => COMES.has(text) || (roles.person && !HOUSEHOLD.has(text)));
 }
 

@@ -3,6 +3,11 @@ import { rowsOf } from "./row.ts";
 
 const LENT_A_HAND =
   "helped|helps|carried|loaded|unloaded|hauled|lifted|moved|delivered|pitched_in|lent_a_hand|gave_me_a_hand";
+/** Somebody, and where they are from: "a neighbor two doors down". */
+const HANDS_OF =
+  "<art>? <opinion>|<trait>* <kin>|<person>|<new> <new>|<grain>? from|in|down|across|at|next|over|of? <art>? next? <plain>|<new>|<kin>|<place>|work|road?";
+const CAME_TO = "came|stopped|swung|drove|ran|came_over|came_by|stopped_by|over|by|out|up|here|early|to";
+const PAID_TO = "paid|gave|slid|slipped|handed|tossed|threw|tipped|owed";
 /** What somebody pays us for beside a piece. */
 const FOR_WORK =
   "for|to|toward|towards <art>|my|the? <supply>|<labor>|<service>|help|helping|trouble|time|loading|carrying|hauling|moving|parking|tolls";
@@ -13,7 +18,8 @@ export const HANDED = rowsOf<OwnerEffect>({
     "^ [<art>? <kin>|<person>|<new> gave|handed me|us <art>? <supply> and|plus|+|& $ for <supply>]",
   "word: they paid me 90 for the class":
     "^ [<art>? <opinion>|<trait>|<plain>* they|he|she|<person>|<new>|<place>] paid|gave|sent me|us $ … for|from <art>? <any>? <stream>",
-  "help: my nephew helped 2 hrs, gave him 20": `^ [<art>? <kin>|<person>|<new> in_law? ${LENT_A_HAND}|<labor>|worked|worked_on|did … i|we|so|and|,* paid|gave|slid|slipped|handed|tossed|owed him|her|them] $ !back`,
+  "help: my nephew helped 2 hrs, gave him 20": `^ so|ok|and* [${HANDS_OF} in_law? ${CAME_TO}* ${LENT_A_HAND}|help|<labor>|worked|worked_on|did … i|we|so|and|,* ${PAID_TO} him|her|them] $ !back`,
+  "help: had dad help with the desk, paid him 15": `^ i|we? [had|got|asked|let <art>? <kin>|<person>|<new> to? help|carry|load|move|lift|haul|unload|sand|strip|paint|<labor> … i|we|so|and|,* ${PAID_TO} him|her|them] $ !back`,
   "given: she gave me 10 for gas": `^ oh|and|so|plus|also|,* [he|she|they|buyer|<art>? <kin>|<person>|<new> gave|slipped|handed|paid|threw|tossed|sent|chipped_in me|us] $ extra|more? ${FOR_WORK}`,
   "word: sold coffee table 85, gave him change for a 100":
     "[,|and|but|i|so|he|she|they* gave|had|made|got|needed|no|have him|her|them|me|<person>? change for|from|back|of <art>? $? bill?]",

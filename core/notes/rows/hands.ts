@@ -142,7 +142,8 @@ export const HANDS = rowsOf<OwnerEffect>({
   "help: paid bob 40 for 2 hrs of sanding":
     "paid|gave|pd|slipped|handed|tossed|tipped|sent … $ for <art>? [<grain> of|worth|at? his|her|their? work|help|labor|time|<labor>|<service>* on|with|at?]",
   "help: paid the lad 60 for giving me a hand with the pew":
-    "paid|pd|gave|slipped|handed|tossed|tipped|threw !me|us … $ <method>? for|to [giving|give|lending|lend|his|her|their|some|me|us|a|an|extra|good* hand|hands|lift|help|time|muscle|assistance on|with|in?]",
+    "paid|pd|gave|slipped|handed|tossed|tipped|threw !me|us … $ <method>? for|to [giving|give|lending|lend|his|her|their|the|all|some|me|us|a|an|extra|good* hand|hands|lift|help|time|muscle|assistance on|with|in?]",
+  "help: slipped dad 15 for helping me sand the pew": `paid|pd|gave|slipped|handed|tossed|tipped|threw !me|us … $ <method>? for|to [helping|help me|us|with|out|to* ${TO_WORK}|load|carry|move|lift|haul|unload|bring|get|flip up|in|out|down?] <art>? <piece>|it|them`,
   "help: handed my buddy 20 for holding the pew":
     "^ i|we|just|also* paid|pd|gave|slipped|handed|tossed|tipped !me|us … $ <method>? for [getting|holding|watching|bringing|taking|dragging|wheeling|storing] <art>? <piece>",
   "service: paid joe 20 to haul it":

@@ -28,8 +28,8 @@ const RIGHTED = rowsOf<"found" | "proof" | "added" | "then" | "old" | "wait">({
   "proof: just checked, 13.40":
     "^ [i|we|just* checked|rechecked|double_checked|recounted|remeasured again?] ,|its|it_is|it_was|and",
   "wait: gas receipt 22": "[<supply> receipt|receipts|reciept]",
-  "proof: dad says it was 75": `^ [my|the|our? <kin> ${SAID_SO}|thinks its|it_is|it_was|that|thats_a|no?]`,
-  "found: he says it was 75": `^ [she|he|they ${SAID_SO}|thinks its|it_is|it_was|that|thats_a|no?]`,
+  "proof: dad says it was 75": `^ oh|wait|hm|hmm|hold_on|so|ok|actually* [my|the|our? <kin> ${SAID_SO}|thinks its|it_is|it_was|that|thats_a|no?]`,
+  "found: he says it was 75": `^ oh|wait|hm|hmm|hold_on|so|ok|actually* [she|he|they ${SAID_SO}|thinks its|it_is|it_was|that|thats_a|no?]`,
   "added: 12.79 with tax sorry": `[with|w|w/|plus|after|before|minus|counting|including|included|forgot|forgetting|not_counting|didnt_count|without|incl|add|adding|and|left_out the|my|our|in|all|a? ${ADDED} in|both_ways|included|and_all|too?]`,
   "added: 13.10 once they added tax":
     "[once|when|cuz|because|since they|she|he|it added|rang up? the|in|it? tax|taxes]",

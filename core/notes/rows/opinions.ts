@@ -48,7 +48,7 @@ export const OPINIONS = rowsOf<ChatterEffect>({
   "chat: my cousin keeps asking about it so im holding the lamp for her":
     "[<kin> keeps|kept|keep|wont_stop asking|bugging|begging|hounding|pestering me? about|for] … <hold>",
   "chat: bought a piano bench 18 and our son helped me haul it inside":
-    "[<art>? <kin>|<person>|<new> helped|helping|gave me|us|out|a_hand? to? load|carry|haul|lift|move|unload|drag|get|bring|fit|tie|strap|wrap|with it|them|everything|in|inside|up|out|home|into|down|over|onto|on|the|my|our|truck|van|car|house|garage|trailer|basement*] ;",
+    "!!him|her|them [<art>? <kin>|<person>|<new> helped|helping|gave me|us|out|a_hand? to? load|carry|haul|lift|move|unload|drag|get|bring|fit|tie|strap|wrap|with it|them|everything|in|inside|up|out|home|into|down|over|onto|on|the|my|our|truck|van|car|house|garage|trailer|basement*] ;",
   "chat: credenza done, pics taken, listed 325 on the board":
     "[pics|photos|pictures|photo|pic are|were|all? taken|done|snapped|shot|edited|up|uploaded|ready|took_forever] ;",
   "chat: got the last coat on and the hutch is done":

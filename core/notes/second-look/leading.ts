@@ -17,7 +17,7 @@ import {
   WHOM,
 } from "../words/lived.ts";
 import { PIECE_PARTS } from "../words/parts.ts";
-import { isDeed, isFew, isOneOfUs, isUnlisted, isVerb, type Stretch } from "./told.ts";
+import { isDeed, isFew, isOneOfUs, isUnlisted, isVerb, plansOn, type Stretch } from "./told.ts";
 
 /*
  * What only leads up to a fact: "nobody has looked at the trunk in a month, so I knocked ten dollars off". Whatever it
@@ -37,7 +37,7 @@ export interface Lead {
 export function leadsOf(tokens: readonly Tok[], stretches: readonly Stretch[]): Lead[] {
   const leads: Lead[] = [];
   for (const [at, stretch] of stretches.slice(0, -1).entries()) {
-    if (!leadsUp(tokens, stretch)) break;
+    if (!leadsUp(tokens, stretch) || plansOn(tokens, stretch)) break;
     const lead = leadOf(tokens, stretches[0]!.said, stretch.to, stretches[at + 1]!);
     if (lead) leads.push(lead);
   }

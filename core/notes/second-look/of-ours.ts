@@ -41,6 +41,7 @@ import {
   isTold,
   isUnlisted,
   isVerb,
+  plansOn,
   type Stretch,
   stretchesOf,
 } from "./told.ts";
@@ -116,6 +117,7 @@ export const tellsWhy = (tokens: readonly Tok[], { from, said }: Stretch): boole
 export function isBesideDeed(tokens: readonly Tok[], stretch: Stretch, isGoingOn: boolean): boolean {
   if (stretch.from > 0 && isTold(tokens, stretch, isGoingOn)) return true;
   const { from, said, to } = stretch;
+  if (plansOn(tokens, stretch)) return false;
   const joint = tokens.slice(from, said);
   if (joint.some(({ text }) => UNDOES.has(text))) return false;
   const isWhy = joint.some(isReason);

@@ -36,6 +36,7 @@ import {
 } from "../words/lived.ts";
 import { PIECE_PARTS } from "../words/parts.ts";
 import { HOUSEHOLD, isOwner } from "../words/people.ts";
+import { PAST_OF, PASTS } from "../words/tenses.ts";
 import { formsOf } from "../words/words.ts";
 
 /*
@@ -56,6 +57,15 @@ const isMark = ({ kind, hints }: Tok): boolean => kind === "mark" && (hints & HI
 export const isEnd = (token: Tok): boolean => isMark(token) || (token.kind === "word" && AND.has(token.text));
 
 const endsSentence = (token: Tok | undefined): boolean => token !== undefined && /^[.!;]$/.test(token.text);
+
+/** "my wife was going to come over and work 2 hours on it": behind "and" the plan goes on. */
+export function plansOn(tokens: readonly Tok[], { said, to }: Stretch): boolean {
+  const [verb] = (tokens[to + 1]?.text ?? "").split(" ") as [string];
+  const isPlan = tokens
+    .slice(said, to)
+    .some(({ roles, text }) => roles.hedge === "intention" || WILL.has(text));
+  return isPlan && AND.has(tokens[to]?.text ?? "") && PAST_OF.has(verb) && !PASTS.has(verb);
+}
 
 /** The stretches of a line between its marks and openers, each with the mark or opener before it. */
 export function stretchesOf(tokens: readonly Tok[]): Stretch[] {

@@ -68,6 +68,9 @@ function occasionEnd(tokens: readonly Tok[], at: number): number {
   return OCCASIONS.has(tokens[end - 1]!.text) ? end : at;
 }
 
+const isWhoOrWhere = (token: Tok | undefined): boolean =>
+  token?.roles.place !== undefined || token?.roles.person === true;
+
 const IT_WAS_SAID = /^it (?:was|is)$/;
 
 const isWithKin = (tokens: readonly Tok[], at: number): boolean =>
@@ -117,7 +120,10 @@ function nameAfter(clause: Clause, prepositions: ReadonlySet<string>): string | 
     if (token.kind !== "word" || !prepositions.has(word)) continue;
     if (token.claimed && (token !== clause.head || word === token.text)) continue;
     const behind = afterArticles(tokens, at + 1);
-    const isWhich = WHICH_PLACE.has(tokens[behind]?.text ?? "") && tokens[behind + 1]?.roles.place;
+    const isWhich =
+      prepositions === WHENCE &&
+      WHICH_PLACE.has(tokens[behind]?.text ?? "") &&
+      isWhoOrWhere(tokens[behind + 1]);
     const start = isWhich ? behind + 1 : behind;
     const first = tokens[start];
     if (

@@ -54,6 +54,15 @@ export const NOBODY_IN_PARTICULAR = wordSet(
 /** Before kin who act: "so my wife …", "me and dad …". */
 export const BEFORE_KIN = wordSet("i me we so then but and & just ok okay also because since while when");
 
+/** "gave him 25 for his help": what may be said where somebody is paid for what they did. */
+export const PAYS_THEM = wordSet("gave paid pd slipped handed tossed tipped threw");
+export const THEM = wordSet("him her them");
+export const HELPS = wordSet("helped helps help pitched");
+export const SAID_OF_PAY = wordSet(
+  "so i we just and then for it that the his their help helping time trouble work cash them today",
+  PAYS_THEM,
+);
+
 /** Behind kin these tell of somebody else: "mom from soccer". */
 export const PLACES_WHO = wordSet("from of at with w and & who whos s in named");
 

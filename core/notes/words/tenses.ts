@@ -85,7 +85,7 @@ export const PASTS: ReadonlySet<string> = new Set([
 ]);
 
 /** Whether a word is a verb's past by its form: no given name that ends so is longer than "fred". */
-export const isDone = (word: string): boolean => PASTS.has(word) || /^.{4,}ed$/.test(word);
+export const isDone = (word: string): boolean => PASTS.has(word) || word === "did" || /^.{4,}ed$/.test(word);
 
 /** What stands behind "has" in place of the past: "she has taken the desk". */
 export const PAST_OF_PERFECT: ReadonlyMap<string, string> = new Map(

@@ -9,8 +9,9 @@ export const VISITS = wordSet(
 
 /** How somebody came who then does something. */
 export const COMES_HERE = wordSet(
-  "came stopped swung ran popped dropped showed pulled drove walked wandered rolled turned biked rode arrived visited returned",
+  "came stopped swung ran popped dropped showed pulled drove walked wandered rolled turned biked rode arrived visited returned hit",
 );
+export const OVER = wordSet("over round by");
 
 /** What they bring then. */
 export const BRINGS_REST = wordSet("rest balance remainder");

@@ -8,6 +8,7 @@ import { deals } from "./deals.ts";
 import { kin } from "./kin.ts";
 import { KNOWN } from "./known.ts";
 import { lots } from "./lots.ts";
+import { people } from "./people.ts";
 import { pointing } from "./pointing.ts";
 import { righted } from "./righted.ts";
 import { added, corrected, joined, plainly } from "./told.ts";
@@ -34,6 +35,7 @@ const GRIDS: readonly { name: string; cells: () => Cell[]; few: number }[] = [
   { name: "costs paid", cells: paid, few: 20 },
   { name: "other costs", cells: others, few: 20 },
   { name: "no costs", cells: none, few: 20 },
+  { name: "people", cells: people, few: 45 },
   { name: "righted", cells: righted, few: 40 },
 ];
 

@@ -183,5 +183,30 @@ export const KNOWN: readonly { grid: string; cells: RegExp; why: string }[] = [
     why: "not for the desk is taken for what the desk was not bought for",
   },
   { grid: "costs paid", cells: /receipt in the truck/, why: "a truck is a cost as well" },
+  {
+    grid: "people",
+    cells: /threw \{kin\} 15 for the help|^a helper paid \| .*(guy i work with|wife's boss)$/,
+    why: "money thrown may be for anything, and a helper is told by a clause",
+  },
+  {
+    grid: "people",
+    cells: /^a helper paid for what was done .*(earned it|paid \{kin\} 25 for it)|\| paid \{him\} 25 \|/,
+    why: "what was paid, with more told behind it, or nothing of what for",
+  },
+  {
+    grid: "people",
+    cells: /oh wait \{he\} says/,
+    why: "a price of a piece that somebody says, sold by the words",
+  },
+  {
+    grid: "people",
+    cells: /on my lunch break \| .*two doors down$|(lunch break|on the way home) \| .*guy from work$/,
+    why: "words of a name that belong to what follows it as well",
+  },
+  {
+    grid: "people",
+    cells: /^sold to somebody \| \{other\} .*my buddy dean$/,
+    why: "the name behind a friend is left off",
+  },
   { grid: "dated", cells: /^pay .*my wife/, why: "their own money into our loan is asked about" },
 ];
