@@ -146,7 +146,6 @@ export const AFTERWARDS = rowsOf<TurnEffect>({
   "word: the drill quit on me, replacement 89": "^ [a|the? replacement was|is|cost|for?] $ ;",
   "word: ran out of sandpaper, 21":
     "^ i|we|so|and|just* [out_of|ran_out_of|low_on|running_low_on] <supply> and|&|,? <supply>? ,|.|-|: and|so? $ ;",
-  "word: out of paint again, 22 more": "^ [out_of|ran_out_of|low_on] <supply> again|already? ,|.|!|so $ more",
   "intention: out of paint 12":
     "^ [priced|preordered|pre_ordered|out_of|ran_out_of|low_on|almost_out_of|returning|wishlisted] <supply>",
   "other: gave tip 10": "[gave|left|gave_a|left_a tip|tips]",

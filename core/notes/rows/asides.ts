@@ -29,8 +29,6 @@ const ROWS = rowsOf<AsideEffect>({
   "aside: sold desk 90 it was so heavy":
     "[it|they|that|this|its|he|she was|were|is|are|look|looks|looked|smells|smelled|feels|felt|came_out|turned_out|weighs|weighed so|too|very|really|super|pretty|all|kinda|a_bit? <opinion>|<trait>|<plain>]",
   "aside: sold desk 140 still in good shape": "[still|all? in <art>? <opinion>|<plain> shape|condition]",
-  "aside: that chair took forever, 4 hours of stripping":
-    "<piece> [took|takes|taking|is_taking|was_taking forever|ages|a_while|an_eternity|too_long|way_too_long|so_long|all_day]",
   "aside: to the dump and back 9 miles":
     "[to|from|over_to? the|my? dump|<place>|<supply>|<new>|<trait>|<plain> and back] <miles>",
   "aside: ran the desk over to the buyer 17 miles":
@@ -47,12 +45,8 @@ const ROWS = rowsOf<AsideEffect>({
     "[worth it|every_penny|the_wait|the_drive|the_trouble|the_money]",
   "aside: raised the hutch to 250 cuz people keep asking":
     "[because|bc|cuz|cause|coz|since|as|, people|folks|everyone|everybody|everyones|everybodys|so_many|too_many|so|too|lots|a_bunch|bunch|they|theyre|of|many|buyers|its|it|is|been|getting keep|kept|are|is|been|have|getting|a|lot|lots|of|so|much|many|people|folks* asking|messaging|texting|calling|asked|messaged|texted|called|interest|interested|attention|messages|offers|looks|views about|for|after|on|me? it|her|this|that|them?] ;",
-  "aside: raised the hutch to 240 bc so many folks want it":
-    "[because|bc|cuz|cause|coz|since|as people|folks|everyone|everybody|so_many|too_many|so|too|lots|a_bunch|bunch|they|of|many|buyers|people|folks* want|wants|wanted|love|loves|like|likes it|her|this|that|them] ;",
   "aside: refunded 25 on desk bc the leg wobbles":
     "[because|bc|cuz|cause|coz|since|so_that|due_to|thanks_to|given_that|seeing_as|considering >] ;",
-  "aside: listed it 85 like the one before":
-    "$ [,? like|just_like|same_as|as <art>? one|ones|other|others|last|first|previous one|ones|pair? before|last_time|got|did|was|went_for|fetched|sold_for?] ;",
   "aside: 45 min on the desk, never ends":
     ", [it|this|that|the|my|list|work|job|just* never|wont|doesnt ever? end|ends|stop|stops|finish|finishes] ;",
   "aside: table now 85, need it out of the garage":
@@ -81,8 +75,6 @@ const ROWS = rowsOf<AsideEffect>({
   "aside: refunded 25 on the desk as the leg wobbles": "!well <any> [as !well >] ;",
   "aside: listed the desk 120 with much nicer photos":
     "[with <art>? much|many|way|some|a_few|lots_of? better|nicer|new|good|great|fresh|more photos|photo|pics|pictures|light|lighting]",
-  "aside: sold the lamp to my hairdresser 20, she collects ferns":
-    ", [she|he|they loves|likes|collects|remind|reminds|reminded|lives|live|works|teaches|taught >] ;",
   "aside: raised the hutch to 165 she thinks its worth more":
     "[she|he|they|mom|dad|wife|buyer thinks|think|says|said|figures|figured|swears >] ;",
   "aside: bought a vanity for 35, mirror's cracked":
@@ -90,10 +82,6 @@ const ROWS = rowsOf<AsideEffect>({
   "aside: lowered sideboard by 15 to see if it moves": "[to see if|whether|how|what >] ;",
   "aside: gave back 20 on desk, drawer sticks":
     "[<art>? <part>|drawers is|was|are|were|kept|keeps|got|gets|has|have|just|really|completely|totally|all|too* <hurt> up|out|through|off|badly|bad* on_me|on_us?] !<verb>",
-  "aside: sold the desk for 110, had a big scratch on top":
-    "[<art>? <part>? had|has|with <art>? <trait>|<plain>|<opinion>* <blemish> all_over? on|in|near|at|down? <art>? <plain>|<trait>? <part>?] ;",
-  "aside: gave back 20 on desk, the drawer was cheap":
-    "[<art>? <part> is|was|are|were <plain>|<trait>|<opinion>]",
   "aside: bought mirror with frame 22":
     "<piece> [with|w|has|have|had|missing <art>? <new>|<trait>|<plain>|<opinion>* <part>|<supply>]",
   "aside: bought desk 20, missing a drawer":
@@ -129,8 +117,6 @@ const ROWS = rowsOf<AsideEffect>({
     "<~sell>|let … $ … [,|-|.|;|and* he|she|they|buyer|money|the_money|payment|it|all_of_it|everything sent|wired|transferred|mailed|came|came_in|came_through|arrived|landed|did|made it|them|that|me|us|the|a|money|payment|all|over|right_away|already* in|by|via|with|as?] <method>",
   "aside: sold desk 90 transfer, already deposited it":
     "<sell> … [,|-|and* already|just|finally? deposited it|that|them|<art>? check|money|cash|all? at|in|into|to? <art>? bank|account|atm|checking?]",
-  "aside: sold the desk 110 because i need the space":
-    "[because|since|cause|cuz|bc|as|so|but|,|.|- i|we|really|just* need|needed|want|wanted|could_use <art>|more|some|extra* space|room|money|cash|garage|spot|driveway back?] ;",
   "aside: buyer found a crack so i sent 25 back":
     "^ [<art>? buyer|he|she|they|guy|lady|<person>|<new> found|noticed|saw|spotted <art>? <opinion>|<trait>|<plain>* crack|scratch|scratches|dent|chip|stain|smell|wobble|<part> ,|-|and|.* so?] i|we? sent|gave|refunded|returned",
   "aside: sold the trunk 70, met her at the gas station":
@@ -201,7 +187,6 @@ const ROWS = rowsOf<AsideEffect>({
     "[just|exactly? like|as|same_as i|we told|said|warned|promised|agreed|mentioned him|her|them|you|we|i|it* would|id|wed|to|was?]",
   "aside: buyer of the desk backed out, kept 20 for the wait":
     "[for my|our|the|all* trouble|time|troubles|bother|hassle|wasted_time|wait|wasting_my_time]",
-  "aside: tossed the rack, too far gone": "[too far gone|away]",
   "aside: my son took a 20 deposit on the desk when i was out":
     "<ours> … <piece> [when|as|since|because|bc|cause i|we was|were|am <any> <any>?] ;",
   "aside: sanded the desk 2h while listening to a show":

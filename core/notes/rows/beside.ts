@@ -66,14 +66,9 @@ export const BESIDE = rowsOf<OwnerEffect>({
     "^ <~buy>|got|grabbed|cut|paid|spent? $|for|on* <art>? some|two|three|four|#? [length|lengths|board|boards|plank|planks|strip|strips|sheet|scrap|bit|offcut? of? oak|pine|poplar|walnut|maple|cherry|birch|cedar|mahogany|beech|ash] for !$",
   "cost: the dump charged me 12":
     "^ <art>? [dump|landfill|transfer_station|recycling_center|junkyard] charged|charges|hit|dinged me|us? for_it? $",
-  "word: the dump charged me 12":
-    "^ <art>? dump|landfill|transfer_station|recycling_center|junkyard [charged|charges|hit|dinged me|us? for_it?] $",
   "cost: ads cost me 20": "^ <art>? [<stream>] cost_me|cost_us $",
   "cost: signed up for workshop 120": "[signed_up|registered|enrolled for|in|to <art>? <word>? <stream>]",
-  "cost: paid 60 for a refinishing class": "paid|spent $ for|to|on <art>? [<labor>|<word>? <stream>]",
   "cost: bought ads for the booth 30": "bought|ordered|paid_for|buying|took <art>? [<stream>]",
-  "word: 45 min scraping veneer off the buffet":
-    "<time> … <labor> <art>? [<part>|<supply> off|off_of|out_of|from] <art>? <piece>",
   "word: pulled the sectional off the curb w my brother, free":
     "^ [pulled|dragged|hauled|rescued|saved] <art>? <trait>|<opinion>* <piece> off|from|out_of <art>? curb|alley|dumpster|trash|roadside",
   "cost: bought him a burger 11.50":

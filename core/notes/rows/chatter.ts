@@ -35,16 +35,12 @@ const ROWS = rowsOf<ChatterEffect>({
     "[,|and|but|. i|we? didnt|didnt_even|did_not|dont|never even? have|had|need|needed to carry|load|lift|haggle|move|help|deliver|leave|wait|clean|fix|touch|do|drive|budge|negotiate >] ;",
   "chat: well that was awkward but he paid. sold the crib 40":
     "^ [well|so|oh|ok* that|this|it|thats|its was|is? so|really|super|very|just|kinda|a|pretty* awkward|weird|fun|fast|quick|easy|painful|rough|wild|crazy|close|intense|annoying|stressful|interesting|funny|unexpected|painless one|call? but|and he|she|they paid|bought_it|showed|came] .|,|!",
-  "chat: well that was easy. sold the crib 40":
-    "^ [well|so|oh|ok* that|this|it|thats|its was|is? so|really|super|very|just|kinda|a|pretty* awkward|weird|fun|fast|quick|easy|painful|rough|wild|crazy|close|intense|annoying|stressful|interesting|funny|unexpected|painless one|call?] .|,|!",
   "chat: standing in line at the hardware store so before i forget, paint 13.20":
     "^ [im? standing|waiting|stuck|sitting|parked in|at|outside|by <art>? <any> <any>? at|of|in? <art>? <place>? so|and|but] <any>",
   "chat: oh i never logged this, gas 32":
     "[oh|and|also* i|we? never|forgot_to|didnt|havent|totally_forgot_to|should_have log|logged|record|recorded|write|wrote|note|noted|text|texted|tell|told|enter|entered|put|mention|mentioned|add|added|report you|u|it|this|that|these|those|about|down|in|on_here|yet|before|earlier*] ,|:|-|.",
   "chat: let the crib go for 65 just to be done with it":
     "[just? to be_done|be_rid|get_rid|be_shut|get_it_over|get_done|get_it_done|be_over|get_it_out with|of|over it|that|them|with?] !<piece>",
-  "chat: calling the crib done, im sick of looking at it":
-    "[im|i_am|so|just|really* sick|tired|done_with of? looking|staring|messing|working|seeing|dealing|fighting at|on|with|it* it|her|that|this|them?] ;",
   "chat: took pics, sold the crib 40":
     "^ [took|snapped|got|grabbed some|new|the|its|good|better|a_few* pics|pictures|photos|pic|photo] ;",
   "chat: sold the crib 40, guy loaded it himself":
@@ -61,12 +57,9 @@ const ROWS = rowsOf<ChatterEffect>({
     "!!sold put|left|gave|gave_me|down|deposit … $ … [,|-|.|and|he|she|they|hes|shes|theyre|will|ll|be|is|says|that* back|coming_back|comes_back|returning|returns on|by|next|this? <day>|tomorrow|later|tonight|payday with|w|for|and|to <art>? pay|bring|get|grab? <art>? rest|balance|remainder|other_half|money] ;",
   "chat: green chair broke when i sat in it lol. tossed it":
     "<piece> [broke|snapped|cracked|collapsed|shattered|gave_out|fell_apart|split in_half|in_two|apart? when|while|after|as|once|under|beneath … lol?] ,|.|so|and",
-  "chat: green chair snapped, threw it out":
-    "<piece> [broke|snapped|cracked|collapsed|shattered|gave_out|fell_apart|is_toast|is_shot|is_junk|is_trash|is_wrecked|is_ruined lol|tho|badly|again?] ,|.|so|and i|we? tossed|trashed|threw|scrapped|junked|dumped|binned|chucked",
   "chat: payday! 250 to the loan": "^ [payday|pay_day] !on|for",
   "chat: gloves 6.25, that's all for today":
     "[and|so? thats|that_is|thats_it|that_was all|it|everything|the_lot? for|from now|today|tonight|me|us?] ;",
-  "chat: hutch is now 225, too many lowballers": "^ [too|so many|much !$ <any> <word>?] ;",
   "chat: went to the dump, fee 12, tossed the recliner": "^ [i|we? went_to_the_dump|went_to_dump] ,|.|and",
   // How it went, and why something was needed.
   "chat: sander 59, old one died": `^ [because|cause|cuz|since|as|the|my|our* old_one|old_ones|old_pair|old_set|old_can|old_blade|old_brush|old_stuff|mine|<oldone> finally|just? ${WORN_OUT}|dead|dull|shot on_me?] ;`,

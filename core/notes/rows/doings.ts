@@ -42,8 +42,6 @@ export const DOINGS = rowsOf<ChatterEffect>({
     "[while|whilst|as <art>? <kin>|kids|kid|boys|girls|baby|babies|twins|toddler|toddlers|little_one|little_ones|hubby|dog|dogs|cat|cats|grandkids|grandbaby|rain|snow|storm|wash|laundry|roast|soup|bread|cookies|dinner|lunch >] ;",
   "chat: zero done today, sold the crib 40":
     "^ [zero|nothing|nada|zilch|zip|no_work|not_much|not_a_lot|nothing_much got|gets|is|was? done|accomplished|happened|happening today|tonight|this_week|all_day|yet|here|again*] ,|.|;|!",
-  "chat: sold the crib 40, done for today":
-    ",|.|!|-|and|; [ok|okay|bedtime|im|we|were|all|so|and|that|its|it|thats|is* done|finished|spent|toast for today|tonight|the_day|the_night|the_evening|the_week|the_weekend|now?] ;",
   "chat: bedtime, done for today":
     "^ [ok|okay|alright|well|bedtime|bed|night|,|im|we|were|all|so|and* done|finished|spent|toast|lights_out for today|tonight|the_day|the_night|the_evening|the_week|the_weekend] ;",
   // When it came, against what was hoped of it.
@@ -126,11 +124,8 @@ export const DOINGS = rowsOf<ChatterEffect>({
     "[didnt|hated|hate|did_not want? to? let|letting|see|seeing|part_with|parting_with it|her|him|this_one|that_one go?] but|;",
   "chat: you should have seen the line, sold the crib 40":
     "^ [you|yall should|shouldve have? seen|been_there|heard|smelled|felt >] ;",
-  "chat: ive been meaning to mention, sold the crib 40":
-    "^ [ive? been? meaning to|i_meant_to tell|mention|say|log|write|text|note you|this|it|down*] ;",
   "chat: can i just say, sold the crib 40":
     "[can_i_just|can_i|let_me_just|i_just_want_to|just_wanna|just_want_to|have_to|gotta say|brag|vent|add] ;",
-  "chat: in other news, bought a crib 24": "^ [in other|local|related|unrelated|happier|better|sad news] ;",
   "chat: note to the bot i drove 38 miles for the crib":
     "^ [quick|little? reminder|note|memo|notes|message to|for the? bot|bought|self|ledger|books|record|file that?]",
   "chat: let me see i spent 19.80 on primer":

@@ -55,7 +55,6 @@ export const EARNINGS = rowsOf<OwnerEffect>({
   "tip: sold the desk for 150, extra 10 for my trouble": `<~sell>|went|gone … $ [,|and|plus|+|with|-* an|a|another? extra|additional|bonus] $ for|toward|towards|to <art>|my|his|her|our? ${FOR_A_HAND}`,
   "word: sold the desk for 150 and he slipped me a 20 for helping": `${GAVE} me|us an|a|another|extra|more* $ [extra|more? for|toward|towards|to <art>|my|his|her|our? ${FOR_A_HAND} it|them|him|her|up|down|in|out|over|load|carry|move|<piece>|<art>*]`,
   "delivery: sold the desk for 150, i charged her 25 to bring it up": `<~sell>|went|gone … $ … [,|and|plus|-|.* i|we? charged him|her|them|<person>|<new>? an|another? extra?] $ for|to|extra|more|on_top`,
-  "word: sold the desk for 150 and charged 25 to deliver it": `<~sell>|went|gone … charged him|her|them|<person>|<new>? an|another? extra? $ [extra|more|on_top? for|to <art>|my? ${TO_DO}|${DOING}|bring|take|drop|lug|drag|drive|bringing|taking|dropping|delivery|delivering it|them|up|down|in|out|over|off|upstairs|downstairs|to|<art>|house|home*]`,
   // Work for others.
   "job?: made 30 hauling furniture": `^ i|we|just|also|and* made|earned|cleared|netted|pulled_in|picked_up $ <method>? [for|by|from? ${DOING} >] ;`,
   "job: made 30 hauling junk":

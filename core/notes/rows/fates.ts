@@ -16,16 +16,12 @@ export const FATES = rowsOf<OwnerEffect>({
     "<ofset>|<several> … [,|but? without|minus|but_not|except|excluding|no <piece>]",
   "word: the buffet is stained sealed and ready, calling it done":
     "!!<time> [is|are|all* <labor> <labor>|<done>|,|up|over* and|&|,] <~finish> ,|-|;",
-  "word: the hutch is painted up and done":
-    "!!<time> [is|are|all* <labor>|<done> up|over? and|&] <~finish> ;",
   "word: nightstands cleaned up and done, 45 min":
     "[is|are|all* <labor> <labor>|<done>|,|up|over* and|&|,] <~finish> ,|- took|took_me? <time> ;",
   "word: mom says it sold, 75":
     "^ [<art>? <kin> says|said|texted|told_me|tells_me|called that?] it|the|<piece>",
   "word: no bites on the hutch so i cut it to 190": `^ [still? ${SCARCE}? ${INTEREST} yet|at_all? on|for|about|with <art>?] <piece> !!<piece>|<supply>|<time>|<miles>|<sell>|<buy>|<~buy> ,|so|and|-|.|;* … $`,
   "word: hutch isnt moving so down to 190": `^ <art>? <piece> [,|is|was|just|still|has|had|got|gets|getting|been* isnt|aint|not|wasnt|hasnt|wont|never|doesnt|didnt|${SCARCE} moving|moved|selling|sell|budging|budge|sold|gone|move|going_anywhere|getting|gotten|had|seem_to_sell|${INTEREST} any|much|many|a|no? ${INTEREST}? yet|at_all|fast|so_far|lately|all_week|this_week? so|,|.|;|and|-] !!<piece>|<supply>|<time>|<miles>|<sell>|<buy>|<~buy> … $`,
-  "word: put 50 from the desk sale on the loan":
-    "<pay>|paid|sent|put|threw|rolled|moved … $ [of|from|out_of <art>|my|our|that|this? <piece>? profit|profits|money|cash|proceeds|sale|sales|earnings] to|on|toward|towards|at|into|straight|straight_to … loan",
   "word: threw the desk money, 120, at the loan":
     "^ threw|put|sent|rolled|paid [<art>|my|our? <piece>? profit|profits|money|cash|proceeds|sale|sales] ,? $ … loan",
   "word: wife wants the hutch so its ours now":
@@ -41,21 +37,15 @@ export const FATES = rowsOf<OwnerEffect>({
     "<verb> … ,|and|then|so|.|but|plus|& i|we|also|just* [took|hauled|carried|brought|drove|dragged|dropped|ran|lugged|dumped] my|our|<art>? <piece> off|out|away|over? to|at|to_the|at_the|off_at_the <art>? dump|landfill|tip|trash|curb|dumpster|transfer_station|scrapyard|scrap_yard|junkyard|burn_pile !!$",
   "gifted: handed the lamp down to my nephew":
     "^ i|we|just? [handed|passed] <art>? <piece> down|on|along|over to",
-  "word: lamp fell off the bench and smashed":
-    "^ <art>? <piece> [fell|tipped|rolled|slid|got_knocked off|over|down|out? of|off? <art>? <piece>|<word>|<place>? and] smashed|shattered",
   "word: lamp fell off the bench and smashed, its garbage now":
     "smashed|shattered|<retire> … [,|-|so|and|.* its|it_is|theyre|is garbage|trash|junk|toast|done_for|a_goner|kindling|history|firewood|in_pieces|in_the_trash|in_the_dumpster now?] ;",
   "word: wife says were keeping the hutch":
     "^ [<kin> says|said|insists|decided|agrees that|so?] were|we|weve|we_are keeping|keep|kept",
-  "word: decided were gonna keep the dresser":
-    "^ [decided|reckon|figure|looks_like that|i? were|we_are|we|im|i_am|well|ill gonna|going_to?] keep|keeping",
   "word: 19 miles dropping the desk off at danas":
     "<miles> [dropping|taking|running|hauling|bringing|delivering] <art>? <piece> off|over|up|down|back|out",
   "word: 21 miles taking the lamp over to danas":
     "<miles> dropping|taking|running|hauling|bringing|delivering <art>? <piece> [off|over|up|down|back|out at|to|with? <art>|my? <new>|<person>|<kin>?] ;",
   "word: gifted nell the nightstands": "gifted <art>? [<new>|<kin>|<person>] <art>|both|all? <piece> !$",
-  "word: scrapped the table, legs are rotted thru":
-    "<retire> … <piece> ,|-|.|bc|because|cause|cuz|since? [<art>|its|his|the* legs|leg|frame|top|back|wood|veneer|seat|drawers|drawer|base|bottom|it|they is|are|was|were|had|has? too|all|so|just|completely|totally* rotted|rotten|rot|hopeless|wormy|moldy|mold|unsalvageable|unfixable|cracked|broken|shot|junk|gone|trashed|ruined|warped|a_goner|a_lost_cause|beyond_saving|beyond_repair|past_saving|full_of_worms|full_of_bugs|toast through|thru|out|away?] ;",
   "word: sold the desk, let it go for 140":
     "<sell> <art>? <piece> [,|-|and i|we? let|letting it|her|him|them|that go for|at] $",
 });

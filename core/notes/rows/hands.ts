@@ -126,7 +126,6 @@ export const HANDS = rowsOf<OwnerEffect>({
   "word: she tipped 10 for loading": `got|was|were|been|getting|<new>|<person>|he|she|they tipped $ [${TIPPED_FOR}`,
   "word: dresser got another 45 minutes today": "^ <art>? <trait>* <piece> [got] another|<time>",
   "word: got 2 hours in on the bookcase": "^ but|so|and|then* i|we? [got] <time> on|in",
-  "word: desk 5 hrs with dad": "<time> … [with|w <art>? <kin>]",
   "word: my neighbor helped me sand the table 2h": `!!gave|paid|tipped|slipped|owe ^ [<art>|<kin>|<person>|<new>* helped|helps|was_helping|gave_me_a_hand me|us out|with|to* ${TO_WORK}?] … <time>`,
   "word: helped my dad with the rocker, 1 hr":
     "^ i|we? [helped <art>? <kin> with|on|do] <art>? <piece> ,|-|for|took* <time>",
@@ -134,8 +133,6 @@ export const HANDS = rowsOf<OwnerEffect>({
   "word: me and dad stripped the table 3h": "^ [me|i|myself and|& <art>? <kin>] <labor> … <time>",
   "ours: had my son sanding the table for 45 min": `^ had|got|made|let [<art>? <kin>] to? <labor> … <time>`,
   "ours: 2h on the desk by mom": "<time>|<miles> … by [<art>? <kin>] ;",
-  "word: paid 90 down on the loan":
-    "paid|pd|put|sent|threw|paying $ [down on|toward|towards] <art>? <any>? loan",
   "word: gave bob 15 for gas": `paid|gave|pd|slipped|handed|tipped|tossed [<art>? <new>|<person>|<kin> <new>|<person>? next_door|down_the_street|across_the_street|down_the_road?] $ for|to|on|in ${WHAT_FOR}`,
   "help: 15 to the lad who helped lift":
     "^ $ to|for [<art>? <person>|<new> who|that|for helped|helping|lifted|carried|carrying|loaded|drove|moved|lifting <word>? <word>? <word>?] ;",
@@ -185,7 +182,6 @@ export const HANDS = rowsOf<OwnerEffect>({
     "<supply> … [,|-|(? half|half_of_it|half_of_them|some|part for|on|to|went_to|goes_to] <art>? <piece> ,|and|&* half|other_half|the|some|rest",
   "word: paint 24 some for the desk and some for the hutch":
     "<supply> … <piece> [,|and|&|+* the? half|other_half|other|rest|some for|on|to|went_to|goes_to] <art>? <piece>",
-  "word: bought knobs 22.50 put on vanity": "<supply> $ [put|used|went on|for|into] <art>? <piece>",
   "help: had a guy weld the bar cart 35":
     "[had|have|got|hired|paid <art>? <person>|<kin>|<new> <new>? to? weld|fix|repair|paint|sand|strip|refinish|reupholster|recane|cane|redo|clean|build|cut|move|haul|deliver|load] <art>? <piece> !done",
   "service: slipped my cousin 20 for loading the hutch":

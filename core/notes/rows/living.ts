@@ -3,8 +3,6 @@ import { rowsOf } from "./row.ts";
 
 /** What goes on around a deal: at home, at work and on the way, what others say of us, what it all was like. */
 export const LIVING = rowsOf<ChatterEffect>({
-  "chat: the crib is done finally, glitter everywhere":
-    "[,|and|.|!* <art>? <word> <word>? everywhere|all_over|all_over_the_place|all_over_everything|all_over_me <word>?] ;",
   "chat: the 45 for the crib just came, she remembered":
     "^ [he|she|they|<person>|<new> finally|actually|just|did* remembered|remember|came_through|kept_his_word|kept_her_word|kept_their_word|was_good_for_it|didnt_forget|hadnt_forgotten <word>? <word>?] ;",
   "chat: keeping the crib for the kitchen, it matches the tiles":
@@ -37,8 +35,6 @@ export const LIVING = rowsOf<ChatterEffect>({
     "[no cap|joke|lie|kidding|doubt|biggie|big_deal|shame|regrets|sweat|worries|drama|fuss|complaints|contest] ;",
   "chat: finished the crib, missed my favorite show for it":
     "^ [i|we? missed|skipped|slept_through|forgot_about my|our|the|a|his|her <word> <word>? <word>? for_it|for_this|for_that|over_it|over_this|today|tonight|again?] ;",
-  "chat: finished the crib, cat has already claimed it":
-    "^ [<art>? cat|cats|dog|dogs|puppy|kitten|kitty|kids|baby|toddler|son|daughter has|have|is|are|was|were|just|already|now* claimed|sleeping_on|asleep_on|napping_on|sitting_on|jumped_on|peed_on|licked|chewed|scratched|approved|approves|approve|loves|hates|barked_at|hissed_at|climbed_on|climbing_on|drooled_on it|on_it|of_it|in_it|inside_it|everything|me?] ;",
   "chat: sold the crib 40, absolute steal for her":
     "[absolute|absolutely|total|complete|real|such|what|practically|basically* a? steal|bargain|theft|robbery|giveaway|highway_robbery|daylight_robbery for|to her|him|them|us|me|someone|somebody] ;",
   "chat: sold the crib 40. dishes next":

@@ -12,7 +12,6 @@ export const NEEDS = rowsOf<TurnEffect>({
     "$ … [,|-|.|and|but|it|just|only|still|which|that* needs|need|wants|could_use <art>|some|lots|of|new|good|bit|lot|little* <supply>|<labor>|<part>|tlc|work|love <supply>|<labor>|<part>|and|,*] !$ ;",
   "word: had to replace the seat of the stool, 9":
     "[had_to|needed_to replace|redo] <art>? <trait>|<plain>|<opinion>* <supply>|<part>|<piece> … $",
-  "word: booth rent is 85, paid it": "<supply> is|was $ … ,|-|and|.* paid [it|that] ;",
   "word: the desk needed new handles, which cost me 24":
     "<supply>|<part> [,|-? which|they|those|these cost|costs|was|were|came_to|came_in_at|set|ran|are me|us|back|only|just|another*] $ ;",
   // No time passed at it, and no time of ours.

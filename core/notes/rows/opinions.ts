@@ -45,8 +45,6 @@ export const OPINIONS = rowsOf<ChatterEffect>({
   "chat: mom says hi, sold the crib 40":
     "[<kin> says|said|sends hi|hello|hey|howdy|her_love|his_love|their_love|im_crazy|im_nuts|i_have_a_problem|enough_already|dinner_is_ready]",
   "chat: mom called, sold the crib 40": `^ [<art>? <kin> just? ${CALLED} again|to_help|to_help_out|to_say_hi|to_visit|for_dinner|for_lunch|for_coffee|with_the_kids|tonight|today|earlier|just_now|in_the_middle|while_i_worked|from_work|from_college?] ;`,
-  "chat: my cousin keeps asking about it so im holding the lamp for her":
-    "[<kin> keeps|kept|keep|wont_stop asking|bugging|begging|hounding|pestering me? about|for] … <hold>",
   "chat: bought a piano bench 18 and our son helped me haul it inside":
     "!!him|her|them [<art>? <kin>|<person>|<new> helped|helping|gave me|us|out|a_hand? to? load|carry|haul|lift|move|unload|drag|get|bring|fit|tie|strap|wrap|with it|them|everything|in|inside|up|out|home|into|down|over|onto|on|the|my|our|truck|van|car|house|garage|trailer|basement*] ;",
   "chat: credenza done, pics taken, listed 325 on the board":
@@ -54,20 +52,10 @@ export const OPINIONS = rowsOf<ChatterEffect>({
   "chat: got the last coat on and the hutch is done":
     "[finally|just? got|put|slapped|brushed|rolled|laid the|a? last|final|second|third|top|clear* coat|coats on? finally|today?] and|,|so … <~finish>",
   // Thanks, cries and openers.
-  "chat: big thanks to my neighbor for telling me, sold the crib 40":
-    "^ [big|many|huge|special|lots_of|a_million|so_much? thanks|thank|shoutout|shout_out|kudos|hats_off|bless|god_bless to|for|you|the|my|our|her|his|him|them > about_it|about_this|about_that|about_them?] ;",
-  "chat: here goes, sold the crib 40":
-    "^ [here|there|off|away i|we|it? goes|go|am|are|is|you_go again|nothing|now?] ;",
   "chat: happy to report that the crib is listed at 40":
     "[i|we|im|i_am|am? happy|glad|pleased|proud|sorry|sad|thrilled|excited|delighted|ashamed|embarrassed|honored|relieved|here|regret|hate|loath|pains_me|grieves_me to report|say|announce|tell_you|share|admit|confess|inform_you|let_you_know that?]",
   "chat: i must say, sold the crib 40": "^ [i_must|must|i_have_to|i_gotta say|admit|confess that?]",
   "chat: well, i never! the crib sold for 40": "^ [well|why|oh? i_never] ,|.|!|;",
   "chat: new hardware makes such a difference on the buffet, 52":
     "[makes|made|make|making such|all|quite|a|the|huge|big|my|her|his|our* difference|day|week|morning|weekend]",
-  "chat: its hot as blazes, sold the crib 40":
-    "^ [it|its|is|was? was|is? as? hot|cold|dark|late|early|quiet|loud|humid|windy|wet|dry|tired|busy|happy as >] ;",
-  "chat: i finally caved and lowered the crib by 40":
-    "[i|we finally|just|totally? caved|caved_in|gave_in|broke_down|bit_the_bullet|went_for_it|pulled_the_trigger|took_the_plunge|swallowed_my_pride and]",
-  "chat: this heat is killing me, sold the crib 40":
-    "[prices|price|inflation|economy|traffic|weather|heat|cold|humidity|wind|rain|bugs|mosquitoes|pollen these_days|nowadays|i_tell_you|is|are|gets|keeps|keep|just* killing_me|insane|crazy|nuts|unreal|brutal|out_of_control|bonkers|getting_worse|worse|something_else|wild|murder all_the_time|every_day|every_week|lately|these_days|out_there?] ;",
 });

@@ -97,8 +97,6 @@ const ACTORS = rowsOf<OwnerEffect>({
   "buyer: desk bought by mike 120":
     "<piece> $? got|was|were|has_been|is|been|just? bought|purchased|picked_up|taken|grabbed|collected|claimed|fetched [by <art>? !<kin>|<art> <word>]",
   // What was got from a place was bought by us; at a market it may as well have been sold.
-  "word: a loveseat was obtained from the curb for 5":
-    "<piece> [was|were|has_been|have_been] bought|purchased|acquired|obtained|collected|picked_up|rescued|salvaged from|off <art>? <place>",
   "sold: desk got picked up 120":
     "<piece> [got|was|were|has_been|is|just_got|finally_got] bought|purchased|picked_up|taken|grabbed|collected|claimed|fetched|snatched_up|snapped_up|scooped_up|snagged|nabbed|snaffled|snaffled_up",
   "sold: bought from me desk 90": GETS + " [from|off|off_of me|us]",

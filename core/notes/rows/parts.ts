@@ -15,7 +15,6 @@ const TO_GO_WITH = "for|to_go_with|to_match|that_match|that_go_with|matching the
 export const PARTS = rowsOf<OwnerEffect>({
   "word: replaced the casters on the cart, 14.60": `[${FITTED}] <art>? ${NEW_PART} ${ON_PIECE}`,
   "supply: put new hinges on the dresser, 9.40": `${FITTED} <art>? [${NEW_PART}] ${ON_PIECE}`,
-  "word: 30 min dresser hardware": "^ <time> on|for? <art>? <piece> [<part>|hardware <part>?] ;",
   "part: bought mirror mounting kit 9":
     "[<piece> mounting|mount|repair|assembly|hanging|replacement|touch_up kit|kits|hardware|set]",
   "part: bought dresser back 12": "bought|buy|ordered <art>? [<piece> back|backs] $",
@@ -23,8 +22,6 @@ export const PARTS = rowsOf<OwnerEffect>({
   "asked: sold the mirror off the dresser 30":
     "<sell>|<list> <art>? [<part>|<things>|<supply>|<piece> of|off|off_of|from <art>? <piece>]",
   "labor: finished the top of the desk 1h": "<~finish> <art>? [<part> <part>?] of|on <art>? <piece>",
-  "word: reupholstered the bench seat myself, 3 hrs":
-    "<labor> up|down|out|off? <art>? <piece> [<part> <part>?] !$ … <time>",
   "word: put the hinges on, 25 mins":
     "^ i|we|finally|just* [put|got|fitted|hung|set|installed|screwed <art>|new|its|both|all* <part>|<supply> <part>? on|in|up|back|back_on|back_in|on_it|into_it] ,|-|in|took|for|today* <time>",
   "word: put it in myself, 45 min":

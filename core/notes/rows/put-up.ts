@@ -31,7 +31,6 @@ export const PUT_UP = rowsOf<OwnerEffect>({
   "listed: done w desk. up 160":
     "<~finish>|done … <piece> .|,|;|-* [up|live|its_up|now_up|now_live|out_there|its_live] $ ;",
   "listed: threw the desk on the town page for 145": `[${PUT}] up? <art>? <piece> up? ${ONTO} <art>? ${OF_PLACE} <site> !<piece> … $`,
-  "listed: desk is up on the town page, 160": `^ !!<sell> <art>? <piece>|it [is|s|are|went|now|finally|just|all|already* up|live|posted|online? now? on|in|onto <art> ${OF_PLACE} <site> <site>? now|already|too*] ,|at|for|-|:* $ ;`,
   "word: posted the desk to the neighborhood group for 160": `posted|listed|shared|uploaded|advertised|put_up <art>? <piece>|it up? [on|in|to|onto <art> ${OF_PLACE} <site> <site>?] ,|at|for|-|:* $`,
   "listed: put a for sale sign on the dresser, 180": `!!<~buy>|got|paid|cost [put|put_a|hung|stuck|taped|slapped|pinned|tied|clipped <art>|another? for_sale|price|sale sign|tag|sticker] on <art>? <piece> … $`,
   "listed: hung a tag on the desk, 140":

@@ -50,8 +50,6 @@ export const REMARKS = rowsOf<TurnEffect>({
     "^ [took|knocked|cut|shaved|dropped|lopped $ off] <art>? <piece> ,|so|and|-|.* its|it_is|thats|now|asking|down now|at|to? $",
   "word: bench done, still need to do the desk": `<piece> <~finish> [finally|now|,|but|and|;|-|.* i|we|just? still|only|just* need|needs|have|has|gotta|got|left|remains? to? do|finish|start|get_to|work_on|wax|paint|sand* <art>? <piece> left|to_go|to_do|now|next|still|tomorrow|though|tho*] ;`,
   "word: bench done, desk not quite": `<piece> <~finish> [finally|now|,|but|and|;|-|.* <art>? <piece> is|are|was|still|just|only|its* ${NOT_YET} <word>*] ;`,
-  "word: the crib is ready, calling it done":
-    "<~finish> [,|-|and|so* im? calling|declaring it|them|this|that|that_one done|finished|good|complete] ;",
   "word: done w the stool, mirror still needs wax": `<~finish> … <piece> [,|but|and|;|-* <art>? <piece> still|yet|is|isnt* ${NOT_YET} <word>* ,|and|then* <art>? <piece>? ${NOT_YET}?] ;`,
   // What somebody else was rid of, and we took.
   "word: husband brought home a table someone was throwing out":

@@ -290,9 +290,6 @@ export const US = wordSet("i we im ive weve my our me");
 
 /* Alternatives of rows, where several rows or many words share them. */
 
-export const FEELS =
-  "cry|cried|scream|screamed|weep|wept|kiss|kissed|hug|hugged|dance|danced|sing|faint|fainted|sleep|slept|nap|laugh|laughed|eat|drink|die|died|collapse|celebrate|burst|sworn|cheer";
-
 export const PLACES_OF_LIFE =
   "work|church|school|mass|bed|the_gym|gym|practice|the_beach|the_lake|the_park|the_movies|the_doctor|the_dentist|the_vet|the_bank|the_library|the_airport|the_office|the_in_laws|grandmas|moms|moms_house|my_moms|my_sisters|daycare|class|lunch|dinner|breakfast|brunch|town|downtown|the_grocery_store|the_post_office|soccer|soccer_practice|baseball|choir|choir_practice|rehearsal|yoga|vacation|a_wedding|a_party|a_funeral|a_game|the_game|the_wedding|the_party|bible_study";
 
