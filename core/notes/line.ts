@@ -15,6 +15,7 @@ import { withForWhom } from "./passed-over/for-whom.ts";
 import { withItsDays } from "./passed-over/its-day.ts";
 import { toldOfOtherDay } from "./passed-over/other-day.ts";
 import { withPutRight } from "./passed-over/put-right.ts";
+import { asSpoken } from "./passed-over/spoken.ts";
 import { isQuestion } from "./questions.ts";
 import type { Reading } from "./reading.ts";
 import { repeatedIn, standingReading } from "./repeated.ts";
@@ -103,7 +104,7 @@ function asMeant(typed: Tok[], line: string, { marks, hints }: { marks: number; 
   const right = (marks & MARKS.putsRight) === 0 ? typed : withPutRight(typed);
   const mayBargain = (marks & MARKS.haggles) !== 0 && (marks & MARKS.dealt) !== 0;
   let tokens = mayBargain ? withBargained(right, line) : right;
-  tokens = withForWhom(withItsDays(toldOfOtherDay(tokens)));
+  tokens = withForWhom(withItsDays(toldOfOtherDay(asSpoken(tokens))));
   const isOfSomebody = (hints & HINTS.person) !== 0;
   if (isOfSomebody || (marks & MARKS.describes) !== 0 || hasTwoPieces(tokens))
     tokens = withoutDescribed(tokens);
@@ -166,7 +167,8 @@ const WHOLE_TOKENS_MAX = 40;
 /** With what its parts say, or words within it, where not all of a line is understood. */
 function withRest(noted: Reading[], all: readonly Tok[], isShort: boolean, told: Told): Reading[] {
   const { text, line } = told;
-  const lexed = (): Tok[] => lexedOf(meantBy(told.typed, wordsIn(told.typed), language().lexer)).tokens;
+  const lexed = (): Tok[] =>
+    asSpoken(lexedOf(meantBy(told.typed, wordsIn(told.typed), language().lexer)).tokens);
   const agreed = agreedWithDeposit(noted);
   if (agreed) return [{ ...agreed, text }];
   const held = heldForVisit(noted, lexed, (rest) => partRead(rest, told));

@@ -109,6 +109,7 @@ function addPart(
     return;
   }
   const way =
+    joint.some(isUnsaidMark) ||
     isNextTopic(part, cuts, following) ||
     (joint.length > 0 && asksSomething(part)) ||
     (isGlued && shape.head && shapeOf(last.tokens).head)
@@ -136,6 +137,9 @@ function addPart(
     ...(way !== "own" && !isOfNextDay && verb ? { repeats: verb, ...(behind ? { behind } : {}) } : {}),
   });
 }
+
+/** A mark that nobody wrote: there a sentence of its own begins (passed-over/spoken.ts). */
+const isUnsaidMark = ({ kind, from, to }: Tok): boolean => kind === "mark" && from === to;
 
 /** A thing of a cost whose price stands alone behind a comma, beside a clause that has a price of its own. */
 function isSupplyPricedNext(

@@ -31,7 +31,7 @@ export const SPOKEN_MARKS: Readonly<Record<string, string | Readonly<Record<stri
 
 /** Beside them a period is a time, or a style. */
 export const BEFORE_PERIOD = wordSet(
-  "a an the that this time of in victorian edwardian georgian colonial same whole each every per no trial grace",
+  "a an the that this time of in victorian edwardian georgian colonial same whole each every per no trial grace planning prep lunch",
 );
 export const BEHIND_PERIOD = wordSet(
   "piece pieces style furniture correct look of desk chair chairs table dresser hardware pull pulls lamp mirror cabinet",

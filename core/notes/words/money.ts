@@ -3,7 +3,7 @@
 import { wordSet } from "./words.ts";
 
 /** What is left of a price, before the amount. */
-export const RESTS = wordSet("final remaining remainder balance other rest");
+export const RESTS = wordSet("final last remaining remainder balance other rest");
 
 /** What is left, with what it is left of behind it. */
 export const REMAINDERS = wordSet("rest remainder remaining balance");
