@@ -2,7 +2,16 @@ import { isMark, MEASURES, type Tok, textOf } from "../clause.ts";
 import { headsOf } from "../heads.ts";
 import { NO_ROLES, wordToken } from "../tokens/token.ts";
 import { AND } from "../words/links.ts";
-import { BEFORE_DONE, BEFORE_PIECE, BREAKS, IS_OR_DID, KEEPING, OF_WHICH, WE_ARE } from "../words/spoken.ts";
+import {
+  BEFORE_DONE,
+  BEFORE_PIECE,
+  BREAKS,
+  IS_OR_DID,
+  JOINS_SENTENCE,
+  KEEPING,
+  OF_WHICH,
+  WE_ARE,
+} from "../words/spoken.ts";
 import { PASTS } from "../words/tenses.ts";
 import { BEFORE_SOMEBODY, LEADS_INTO, ONE_OF_US, OPENINGS, SHALL_BE } from "../words/to-come.ts";
 import { withoutToCome } from "./to-come.ts";
@@ -132,10 +141,8 @@ function isBegun(
 /** "more than i paid", "and i paid" */
 function leadsInto({ text }: Tok): boolean {
   const last = text.slice(text.lastIndexOf(" ") + 1);
-  return LEADS_INTO.has(last) || AND.has(text) || JOINS.has(text);
+  return LEADS_INTO.has(last) || AND.has(text) || JOINS_SENTENCE.has(text);
 }
-
-const JOINS: ReadonlySet<string> = new Set(["so", "but", "then", "also", "or", "though"]);
 
 /** "i finished the desk i sold the trunk" */
 const namesOther = (tokens: readonly Tok[], verb: number): boolean =>

@@ -20,3 +20,6 @@ export const IS_OR_DID = wordSet("is was went got finally has is_now is_finally 
 
 /** Before a number that goes on: "the 7 i spent", "the other two im keeping". */
 export const OF_WHICH = wordSet("the that those these other all both");
+
+/** What joins a sentence to the one before, and may join less. */
+export const JOINS_SENTENCE = wordSet("so but then also or though");
