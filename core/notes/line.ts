@@ -16,6 +16,7 @@ import { withItsDays } from "./passed-over/its-day.ts";
 import { toldOfOtherDay } from "./passed-over/other-day.ts";
 import { withPutRight } from "./passed-over/put-right.ts";
 import { asSpoken } from "./passed-over/spoken.ts";
+import { withWorkedOut } from "./passed-over/worked-out.ts";
 import { isQuestion } from "./questions.ts";
 import type { Reading } from "./reading.ts";
 import { repeatedIn, standingReading } from "./repeated.ts";
@@ -101,7 +102,7 @@ function asTyped(line: string, today: Day, index: number, trace?: Trace[]): Read
 
 /** The tokens of a line as they are meant. Each step is taken where the line holds what it begins from. */
 function asMeant(typed: Tok[], line: string, { marks, hints }: { marks: number; hints: number }): Tok[] {
-  const right = (marks & MARKS.putsRight) === 0 ? typed : withPutRight(typed);
+  const right = withWorkedOut((marks & MARKS.putsRight) === 0 ? typed : withPutRight(typed));
   const mayBargain = (marks & MARKS.haggles) !== 0 && (marks & MARKS.dealt) !== 0;
   let tokens = mayBargain ? withBargained(right, line) : right;
   tokens = withForWhom(withItsDays(toldOfOtherDay(asSpoken(tokens))));

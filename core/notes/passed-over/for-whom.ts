@@ -39,17 +39,21 @@ export function withForWhom<Some extends readonly Tok[]>(tokens: Some): Some | T
   return told;
 }
 
-const isSupply = ({ kind, roles }: Tok): boolean => kind === "word" && roles.supply !== undefined;
+/** What money is spent on. */
+export const isSupply = ({ kind, roles }: Tok): boolean => kind === "word" && roles.supply !== undefined;
 
 const isBreak = ({ kind, text }: Tok): boolean =>
   kind === "mark" && text !== "&" && text !== "+" && text !== "#";
 
-/** Where the clause ends that begins at a place. */
+/** Where the clause ends that begins at a place; the place itself where it is longer than any that tells no more. */
 function endOf(tokens: readonly Tok[], from: number): number {
   let at = from;
-  while (at < tokens.length && !isBreak(tokens[at]!)) at += 1;
-  return at;
+  while (at < tokens.length && at - from <= CLAUSE_MAX && !isBreak(tokens[at]!)) at += 1;
+  return at - from > CLAUSE_MAX ? from : at;
 }
+const CLAUSE_MAX = 24;
+/** So far back stands a cost at the most. */
+const COST_MAX = 40;
 
 /** Behind a mark, behind a number, or behind the supply itself. */
 const opensHere = (tokens: readonly Tok[], at: number): boolean => {
@@ -132,11 +136,11 @@ function costBefore(tokens: readonly Tok[], at: number, whom: Whom): { from: num
   while (to > 0 && isBreak(tokens[to - 1]!)) to -= 1;
   let from = to;
   const has = (is: (token: Tok) => boolean): boolean => tokens.slice(from, to).some(is);
-  while (from > 0 && !(has(isSupply) && has(isAmount))) from -= 1;
-  while (from > 0 && !isBreak(tokens[from - 1]!)) from -= 1;
+  while (from > 0 && to - from < COST_MAX && !(has(isSupply) && has(isAmount))) from -= 1;
+  while (from > 0 && to - from < COST_MAX && !isBreak(tokens[from - 1]!)) from -= 1;
   const cost = tokens.slice(from, to);
-  if (whom.isWithin) return cost.some(isSupply) && !cost.some(isOther) ? { from: at, said: [] } : null;
-  if (!cost.some(isSupply) || !cost.some(isAmount) || cost.some(isOther)) return null;
+  if (whom.isWithin) return cost.some(isSupply) && cost.every(isOfCost) ? { from: at, said: [] } : null;
+  if (!cost.some(isSupply) || !cost.some(isAmount) || !cost.every(isOfCost)) return null;
   const first = cost.filter((token) => isPiece(token) || token.text === OF_SHOP_TOKEN);
   const isForShop = first.every(({ kind }) => kind === "word");
   if (first.length === 0 || isForShop) {
@@ -152,10 +156,10 @@ const isAmount = ({ kind }: Tok): boolean => kind === "amount";
 
 const headsIn = (tokens: readonly Tok[]): boolean => tokens.some((token) => headsOf(token).length > 0);
 
-/** It tells of something else than a purchase, and the way to it. */
-function isOther(token: Tok): boolean {
+/** It tells of a purchase, of the way to it, or of nothing done. */
+export function isOfCost(token: Tok): boolean {
   const heads = isSupply(token) ? [] : headsOf(token);
-  return heads.some(({ light }) => !light) && !heads.some(({ kind }) => OF_COSTS.has(kind));
+  return heads.every(({ light }) => light) || heads.some(({ kind }) => OF_COSTS.has(kind));
 }
 
 const OF_COSTS: ReadonlySet<string> = new Set(["spend", "buy", "drive"]);

@@ -162,8 +162,6 @@ const ROWS = rowsOf<AsideEffect>({
   "aside: hardware came to 27": "<supply> … [came_to|comes_to|totaled|totalled|ran_to|rang_up_at] $",
   "aside: knobs 17.99 with shipping":
     "<supply> … $ [with|w|incl|including|after|inc the? shipping|postage|tax|taxes|delivery|ship|sales_tax|handling|and*] ;",
-  "aside: paint 22 with tax, its for the hutch":
-    "<supply> … $ [with|w|incl|including|after|inc the? shipping|postage|tax|taxes|sales_tax|handling|and*] ,|for|and|on",
   "aside: belt sander 45 used": "<supply> $ [used|secondhand|second_hand|refurbished]",
   "aside: plywood sheet 38": "<supply> [<container>] $",
   "aside: headboard cracked in half, tossed it":

@@ -69,6 +69,8 @@ export const HANDS = rowsOf<OwnerEffect>({
   "help: tom next door helped carry it, gave him 10":
     "!!bought|sold|took ^ [<art>|two|2|my|our? <new>|<person>|<kin>|guy|guys|kid|kids <new>|<plain>|<person>|kid|kids|guys|next_door|down_the_street* helped|moved|carried|loaded|unloaded|hauled|lugged me|us|with|to|load|unload|carry|move|lift|haul|bring|get|it|them|that|in|out|up|upstairs|downstairs|off|the* <piece>? in|out|up|upstairs|downstairs|down* ,|and|so|-|.|i|we* gave|paid|tipped|slipped|handed|threw|pd him|her|them|em|<new>? <art>?] $ ;",
   "carried: bought chair 20, delivery 15": `<~buy> … <piece> … $ ,|and|plus|+|&|-|.|;|for|<art>* [${BESIDE_PRICE} and|&|+? ${BESIDE_PRICE}?] was|came_to|:|at|for|another* $`,
+  "carried: bought a chair 12 at a yard sale, delivery 15": `<~buy> … <piece> … $ from|at|off … ,|and|plus|+|&|-|.|;* [${BESIDE_PRICE} and|&|+? ${BESIDE_PRICE}?] was|came_to|:|at|for|another* $`,
+  "carried: chair 12 from the thrift store, delivery 15": `^ <art>? <trait>* <piece> ,|for* $ from|at|off … ,|and|plus|+|&|-|.|;* [${BESIDE_PRICE} and|&|+? ${BESIDE_PRICE}?] was|came_to|:|at|for|another* $`,
   "word: sold the desk to imani for 140, payment by transfer":
     "<~sell>|went … $ [,|-|and|.|with* payment|the_payment|payment_was|payment_came|paid by|via|in|with|through|as <art>?] <method> ;",
   "listed: dresser's up again for 165":

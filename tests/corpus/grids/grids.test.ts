@@ -3,6 +3,7 @@ import { RIGHT, Stage, tryCase } from "../context.ts";
 import { bargained } from "./bargained.ts";
 import { type Cell, covering } from "./cells.ts";
 import { costs, inBreath, none, others, paid } from "./costs.ts";
+import { sums } from "./costs-told.ts";
 import { dated, eachDated, ofIt } from "./days.ts";
 import { deals } from "./deals.ts";
 import { kin } from "./kin.ts";
@@ -31,6 +32,7 @@ const GRIDS: readonly { name: string; cells: () => Cell[]; few: number }[] = [
   { name: "kin", cells: kin, few: 40 },
   { name: "bargained", cells: bargained, few: 40 },
   { name: "costs", cells: costs, few: 50 },
+  { name: "sums of costs", cells: sums, few: 40 },
   { name: "costs put right", cells: inBreath, few: 15 },
   { name: "costs paid", cells: paid, few: 20 },
   { name: "other costs", cells: others, few: 20 },

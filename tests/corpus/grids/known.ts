@@ -182,6 +182,11 @@ export const KNOWN: readonly { grid: string; cells: RegExp; why: string }[] = [
     cells: /on the list|took back/,
     why: "not for the desk is taken for what the desk was not bought for",
   },
+  {
+    grid: "sums of costs",
+    cells: /which is nuts|12, 13 with tax|marked down from 18 to 13/,
+    why: "nuts are hardware; what it was marked down to may be a price of the piece",
+  },
   { grid: "costs paid", cells: /receipt in the truck/, why: "a truck is a cost as well" },
   {
     grid: "people",
