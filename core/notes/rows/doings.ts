@@ -8,7 +8,7 @@ export type ChatterEffect = "chat";
 export const DOINGS = rowsOf<ChatterEffect>({
   // How long it is lent.
   "chat: lent uncle ray the clamps for the weekend":
-    "<lent>|let|borrowed|borrowing … [for|over|till|until|til|thru <art>? the_weekend|weekend|week|month|day|night|summer|party|wedding|shoot|photo_shoot|job|project|show|move|bit|while|few_days|couple_days|couple_of_days|<span>|<day>]",
+    "<lent>|let|borrowed|borrowing … [for|over|till|until|til|thru <art>? the_weekend|next_weekend|next_week|next_month|weekend|week|month|day|night|summer|party|wedding|shoot|photo_shoot|job|project|show|move|bit|while|few_days|couple_days|couple_of_days|<span>|<day>]",
   "chat: hit two yard sales, bought a rocker 15":
     "^ [i|we? hit|hit_up|did|checked_out|browsed|raided|cruised|went_to|made_it_to #|two|three|four|a_few|a_couple|a_couple_of|some|all_the <place> today|yesterday|this_morning?] ,|and|so|-|;",
   "chat: she's back, left 30 down on the desk": "^ [shes|hes|theyre back|here again|today|now?] ,",

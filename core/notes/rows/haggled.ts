@@ -45,6 +45,8 @@ export const HAGGLED = rowsOf<TurnEffect>({
   "sold both: they came for one chair and ended up loving both, sold them for 80 together": `${CAME} ${FOR_ONE}* one|1? <piece> [${AND}* ${HE}* ${ENDED} both|both_of_them|two|the_pair|<ofthem> ${AND}* i|we? sold|sold_them|sold_both|let_them_go|let_both_go|gave_them|gave_them_both|paid|paid_me|gave_me them|both|me? for|at?] $`,
   "sold both: the couple came for one chair and left with both for 80": `${CAME} ${FOR_ONE}* one|1? <piece> [${AND}* ${HE}* ${ENDED} both|both_of_them|two|the_pair|<ofthem> ,|-|;? for|at?] $`,
   "bought: found a dresser on a driveway and talked her down to 45": `found|spotted|there_was|there_is|came_across|curb|driveway|yard_sale|estate_sale|garage_sale|thrift_store … [${AND}* i|we? ${DOWN_TO} him|her|them|it|the_guy|the_lady|seller down? to] $`,
+  "word: desk sold 140, older gentleman wanted it for his porch":
+    "<sell> … $ … [,|.|-|;|(|who|that* <art>? <trait>|<plain>|<opinion>* he|she|they|<person>|gentleman|who wanted|needed|wants|needs|bought|is_using|will_use it|them|this|one for|in|as his|her|their|the|a|an <word> <word>?] ;",
   "word: bought a dresser 45, its in the van now":
     "[,|-|.|and|- its|theyre|it_is|they_are|now? in|inside|on the|my? van|truck|car|trailer|garage|shop|shed|trunk|pickup now|already|finally|today?] ;",
 });

@@ -112,6 +112,8 @@ const ROWS = rowsOf<NumberEffect>({
   "passing: bought desk 40 15 min ago": "[<time> ago]",
   "passing: sold couch 180 after 2 weeks":
     "!!coat|coats <~buy>|<~sell>|got|paid … [after|within|in|took|only|just|lasted|under like|about|under|barely|maybe* <time>|<span>]",
+  "passing: raised the desk to 150, three people messaged in ten minutes":
+    "<list>|<reprice> … [in|within|in_under <time>]",
   "passing: sold couch 180 3 days later":
     "<~buy>|<~sell>|<buyer>|got|took|grabbed|snagged|paid|<list>|<reprice> … [<span>|<time> later]",
   "passing: ten minutes later a lady bought the desk for 140":

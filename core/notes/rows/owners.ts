@@ -80,12 +80,13 @@ const ACTORS = rowsOf<OwnerEffect>({
     "<piece> … <sell>|<list> [by <art>? !<kin> <opinion>|<trait>* <person>|<new>] !and|&",
   "buyer: kim sent the money for bench 40":
     "^ [<art>? <new>|<person>] sent|paid|wired|mailed|transferred <art>? money|cash|payment for <art>? <piece> $",
-  "buyer: dale already took the wardrobe 90": `^ [!<kin> <new>|<person>] ${NOW} ${GETS}`,
+  "buyer: dale already took the wardrobe 90": `^ [!<kin> <new>|<person>] ${NOW} ${GETS} !<supply>`,
   "buyer: buck was a no show on the buffet":
     "^ well|and|so|but* [<art>? <new>|<person>] was|is a? no_show|noshow|no_call",
   "buyer: bob bought the desk 120":
     "^ one|me? [<art>? <opinion>|<trait>* !bank|lender|servicer <person>|<new>|<place> &|and? <new>|<person>?] " +
-    GETS,
+    GETS +
+    " !<supply>",
   "buyer: joy grabbed the vanity, paid 150":
     "^ [" + NAMES_THAT_ARE_WORDS.join("|") + "] " + GETS + " the|<piece>|it",
   "buyer: nurse backed out of the desk":
