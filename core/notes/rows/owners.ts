@@ -74,6 +74,7 @@ const ACTORS = rowsOf<OwnerEffect>({
   "buyer: the couple next door bought the hutch 200":
     "^ [<art>? <opinion>|<trait>* <person> " + ROUND_HERE + "|upstairs|downstairs] " + GETS,
   "buyer: the shop down the street bought trunk 80": `^ [<art>? <place>|<new>|shop|store|school|church|office|hotel|restaurant|bakery|cafe|salon|dealer|business ${ROUND_HERE}] ${GETS}`,
+  "buyer: a coffee place took all five for 90": `^ [<art>? <any> place|joint|studio|firm|company|outfit] ${GETS} !<supply>`,
   "buyer: lamp lady bought the armoire 220": `^ [<art>? <piece> ${FOLK}] !got_cold_feet ${GETS}`,
   "ours: trunk sold by dad 80": "<sell>|<buy>|<list>|<finish>|<labor> … [by <art>? <kin>] !and|&",
   "asked: the desk was sold by the neighbor for 60":

@@ -60,6 +60,10 @@ export const REMARKS = rowsOf<TurnEffect>({
     "^ [put|got|just|finally* <art>? last|final|finish|finishing|top coat|coats|touch|touches|topcoat|wax of? <supply>? on|is_on|done_on|went_on] <art>? <piece> ,|so|and|-|.|!* its|it_is|thats|thats_it|finally|now|all|that_one|this_one|is* <~finish>",
   "labor: first coat on the bed frame, 1 hr":
     "^ [<art>? first|second|third|1st|2nd|3rd|last|final|base|top? coat|coats] on <art>? <piece>",
+  "word: put another 50 on the loan, thats the bench money":
+    "loan|loans … [,|.|-|;|(|thats|that_was|that_is|its|from|all|which_is|which_was* the|my|of? <piece> money|profit|cash|sale|proceeds|profits )?] ;",
+  "word: sent all the desk money to the loan, 85":
+    "sent|put|threw|paid|put_in [all|the|my|all_of|of* <piece> money|profit|cash|proceeds|profits] to|toward|towards|at|on|onto <art>? loan|loans",
   "labor: desk first coat 25 min":
     "^ <art>? <piece> ,|-|:? [<art>? first|second|third|1st|2nd|3rd|last|final|another|base|top coat|coats of? <supply>? on?] ,|-|:? took|about? <time>",
   "labor: second coat 30 min desk":

@@ -76,9 +76,9 @@ export const PAID_BY = /\b(?:cash|check|cheque|card|transfer)\b/;
 /** What came of a price, which is hardly the whole of it where the rest is owed. */
 export const CAME_OF_IT = /\b(?:paid|gave|got|handed|put|brought|received|dropped|took)\b/i;
 
-/** What may stand between the prices of several pieces, told in their order. */
+/** What may stand between the prices of several pieces, told in their order: not "12 for the two". */
 export const IN_A_ROW =
-  /^(?:(?:one|the|an?|first|second|other|another|for|at|num|brought|fetched|went|got|sold|was) ?)*$/;
+  /^(?!.*\bfor the num\b)(?:(?:one|the|an?|first|second|other|another|for|at|num|brought|fetched|went|got|sold|was) ?)*$/;
 
 /** What tells of a part of one price. */
 export const PART_OF_ONE =
