@@ -106,7 +106,9 @@ function isBegun(
 ): boolean {
   const before = tokens[at - 1];
   const isLedInto = !isJoined && before !== undefined && leadsInto(before);
-  if (isLedInto) return false;
+  // "wednesday i sold the dresser and tuesday i paid 200": the day leads it.
+  const isDayed = before?.kind === "day" && AND.has(tokens[at - 2]?.text ?? "");
+  if (isLedInto || isDayed) return false;
   // "the 7 i spent on wood filler", "the other two im keeping"
   const isCounted = !isJoined && before?.kind === "amount" && OF_WHICH.has(tokens[at - 2]?.text ?? "");
   const { text } = tokens[at]!;

@@ -1,4 +1,4 @@
-import { isMark, type Tok } from "../clause.ts";
+import { isMark, type Tok, textOf } from "../clause.ts";
 import { headsOf } from "../heads.ts";
 import type { Kind } from "../reading.ts";
 import { PIECE_PARTS } from "../words/parts.ts";
@@ -12,6 +12,7 @@ import {
   DEALT_WITH,
   GOING,
   HOLDS,
+  IS_DATED,
   ITS,
   JOINS_ON,
   LEADS_INTO,
@@ -150,6 +151,7 @@ function willDo(tokens: readonly Tok[], at: number): boolean {
   // "he should have it back by tuesday", and no "should have been"
   if (token.text === "should" && tokens[at + 1]?.text === "have")
     return tokens[at + 2]?.roles.pronoun === true;
+  if (IS_DATED.test(textOf(tokens.slice(at, at + 3)))) return false;
   const behind = WILL_DO_WITH.get(word!);
   return !behind || behind.has(next ?? tokens[at + 1]?.text.split(" ")[0] ?? "");
 }

@@ -101,3 +101,6 @@ export const OPENINGS = wordSet(
     "hi_its_me hey_its_me its_me its_me_again good_news great_news bad_news update so_anyway ok ok_then okay okay_so hey hi hello yo so yeah alright " +
     "let_me_see lets_see_here oh_hey oh_boy real_quick just_a_quick_one small_update one_more_thing turns_out it_turns_out change_of_plans",
 );
+
+/** "should be dated friday": a day of what was told, and no plan. */
+export const IS_DATED = /^should be (?:dated|down|logged|recorded|entered|noted|put|marked|for|on|from)\b/;
