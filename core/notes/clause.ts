@@ -36,6 +36,7 @@ export interface Tails {
 export type Tok = Token<Head>;
 
 export const isPiece = ({ kind }: Tok): boolean => kind === "piece";
+export const isAmount = ({ kind }: Tok): boolean => kind === "amount";
 
 /** What says how much, how long or how far; beside it a rate, or the piece that it is told of. */
 export const MEASURES: ReadonlySet<Tok["kind"]> = new Set(["amount", "duration", "miles"]);

@@ -1,5 +1,4 @@
-import { type Clause, MEASURES, placeAfter, placeBefore, type Tok } from "../clause.ts";
-import { isAmount } from "../cutting/shape.ts";
+import { type Clause, isAmount, MEASURES, placeAfter, placeBefore, type Tok } from "../clause.ts";
 import { type Draft, draft } from "../interpreting/draft.ts";
 import { goodsIn } from "../judging/buying.ts";
 import { unpricedIn } from "../judging/spending.ts";

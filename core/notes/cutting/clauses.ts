@@ -1,5 +1,5 @@
 import type { Tok } from "../clause.ts";
-import { isPiece } from "../clause.ts";
+import { isAmount, isPiece } from "../clause.ts";
 import type { VerbFacts } from "../heads.ts";
 import { headOf, headsOf, takesSlot } from "../heads.ts";
 import { TO_DO } from "../words/pieces.ts";
@@ -10,7 +10,7 @@ import { asksAt, isDone, isSeparator, splitAtHeads } from "./heads.ts";
 import { asksSomething, isOutweighed, isPriceForBoth, isSomebodysDoing, joins } from "./joints.ts";
 import { pricedApart } from "./listed.ts";
 import { revalued, saidOfAnother } from "./same.ts";
-import { isAmount, type Shape, shapeOf } from "./shape.ts";
+import { type Shape, shapeOf } from "./shape.ts";
 import { isMeasure, opensThing, splitAtThings } from "./things.ts";
 
 interface Segment {

@@ -1,11 +1,11 @@
-import { type Tok, tokenBefore } from "../clause.ts";
+import { isAmount, type Tok, tokenBefore } from "../clause.ts";
 import type { VerbFacts } from "../heads.ts";
 import { absorbs, headsOf, isHead, isLight, takesSlot } from "../heads.ts";
 import { HINTS } from "../tokens/sign-bits.ts";
 import { ASKS_FOR } from "../words/money.ts";
 import { SUBJECTS } from "../words/names.ts";
 import { hasItsOwn } from "./joints.ts";
-import { isAmount, isStream, isSupply, shapeOf } from "./shape.ts";
+import { isStream, isSupply, shapeOf } from "./shape.ts";
 
 /** A mark or a word that may end a note. */
 export function isSeparator(token: Tok): boolean {

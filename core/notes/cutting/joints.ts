@@ -1,4 +1,5 @@
 import type { Tok } from "../clause.ts";
+import { isAmount } from "../clause.ts";
 import type { VerbFacts } from "../heads.ts";
 import { absorbs, headOf, headsOf, isLight, strongHeadsOf, takesSlot } from "../heads.ts";
 import { isQuestion } from "../questions.ts";
@@ -6,7 +7,7 @@ import type { Kind } from "../reading.ts";
 import { CARRIED, TAKES_TIME } from "../words/times.ts";
 import type { Cut } from "./cut.ts";
 import type { Shape } from "./shape.ts";
-import { isAmount, shapeOf } from "./shape.ts";
+import { shapeOf } from "./shape.ts";
 
 /** Whether a run without a verb says a kind of note by what it holds alone. */
 function standsAlone(shape: Shape, before: Shape, facts: VerbFacts, joint: string | undefined): boolean {

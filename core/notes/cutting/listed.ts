@@ -1,5 +1,5 @@
 import type { Tok } from "../clause.ts";
-import { isPiece, placeBefore } from "../clause.ts";
+import { isAmount, isPiece, placeBefore } from "../clause.ts";
 import { headsOf } from "../heads.ts";
 import { wholeOf } from "../quantities/amounts.ts";
 import { meaning } from "../rows/joined.ts";
@@ -7,7 +7,7 @@ import { centsIn } from "../slots/money.ts";
 import { ARTICLES } from "../words/filler.ts";
 import { HEADING_VERBS } from "../words/headings.ts";
 import { AND, BEFORE_EACH, BEFORE_ROW, BEHIND_ROW, IS } from "../words/links.ts";
-import { isAmount, isSupply } from "./shape.ts";
+import { isSupply } from "./shape.ts";
 import { isMeasure, opensThing } from "./things.ts";
 
 /* Several things and as many prices, told apart: which of them each price is of is told by their order or behind a mark. */

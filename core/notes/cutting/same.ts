@@ -1,10 +1,9 @@
-import { isPiece, type Tok } from "../clause.ts";
+import { isAmount, isPiece, type Tok } from "../clause.ts";
 import { headOf } from "../heads.ts";
 import { SAME_FOR, SAME_OF, SAME_TOLD, SO, TOLD_BEHIND_SO } from "../words/again.ts";
 import { ARTICLES } from "../words/filler.ts";
 import { AND } from "../words/links.ts";
 import type { Cut } from "./cut.ts";
-import { isAmount } from "./shape.ts";
 
 /* What was told of one piece and is the same of another: "dresser's done, same for the nightstand". */
 

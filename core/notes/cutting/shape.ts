@@ -1,11 +1,10 @@
 import type { Tok } from "../clause.ts";
+import { isAmount } from "../clause.ts";
 import { headOf } from "../heads.ts";
 import { BEFORE_PRICE, BEFORE_UNLISTED, PREPOSITIONS } from "../words/links.ts";
 import { ASKS_FOR, FEES, FOR_NOTHING } from "../words/money.ts";
 import { HELPERS } from "../words/people.ts";
 import { WAS } from "../words/pieces.ts";
-
-export const isAmount = (token: Tok): boolean => token.kind === "amount";
 
 export const isSupply = (token: Tok): boolean =>
   token.kind === "word" && token.roles.supply !== undefined && !token.roles.heads;

@@ -1,11 +1,11 @@
-import { isPiece, type Tok, tokenBefore } from "../clause.ts";
+import { isAmount, isPiece, type Tok, tokenBefore } from "../clause.ts";
 import type { VerbFacts } from "../heads.ts";
 import { headOf, headsOf, strongHeadsOf } from "../heads.ts";
 import { wholeOf } from "../quantities/amounts.ts";
 import { HINTS } from "../tokens/sign-bits.ts";
 import { ARTICLES } from "../words/filler.ts";
 import { BEFORE_PRICED, PREPOSITIONS, PRICED_BY } from "../words/links.ts";
-import { isAmount, isStream, isSupply } from "./shape.ts";
+import { isStream, isSupply } from "./shape.ts";
 
 /** "12 paint 9 primer 20 gas": every number before its thing. Whole where one of them may as well be how many. */
 function numbersFirst(part: Tok[]): Tok[][] | null {

@@ -1,6 +1,7 @@
 import type { Day } from "../../calendar.ts";
 import type { Cents } from "../../money.ts";
 import type { Tok } from "../clause.ts";
+import { isAmount } from "../clause.ts";
 import { headsOf } from "../heads.ts";
 import type { Mention } from "../reading.ts";
 import { newest } from "../rows/newest.ts";
@@ -180,8 +181,6 @@ function eachWas(token: Tok): NewestMended | null {
 const isCounting = (tokens: readonly Tok[], at: number): boolean =>
   tokens[at + 1]?.text === "of" || tokens[at + 1]?.roles.supply !== undefined;
 
-const isSum = ({ kind }: Tok): boolean => kind === "amount";
-
 /** How much it is, in cents; null where that is said of each. */
 const inAll = (sum: Tok): Cents | null => (sum.each ? null : centsIn(sum));
 
@@ -214,30 +213,30 @@ function byRow(tokens: readonly Tok[]): NewestMended | null {
     };
   }
   if (effect === "bought" || effect === "went") {
-    const off = centsIn(tokens.find(isSum)!);
+    const off = centsIn(tokens.find(isAmount)!);
     return off === null || beside.length > 0
       ? null
       : { kind: "mend", of: { kinds: [effect === "bought" ? "buy" : "sell"], back: 1 }, to: { more: -off } };
   }
   if (effect === "owed") {
-    const [had, owed] = tokens.filter(isSum).map(centsIn);
+    const [had, owed] = tokens.filter(isAmount).map(centsIn);
     return had && owed && beside.length === 0
       ? { kind: "mend", of: { kinds: ["sell"], amount: had + owed, back: 1 }, to: { owed } }
       : null;
   }
   if (effect === "is") {
-    const sum = tokens.find(isSum)!;
+    const sum = tokens.find(isAmount)!;
     const is = inAll(sum);
     return is === null || beside.some((token) => token !== sum) ? null : { kind: "fix", amount: is };
   }
   if (effect === "priced") {
-    const price = inAll(tokens.find(isSum)!);
+    const price = inAll(tokens.find(isAmount)!);
     return price === null
       ? null
       : { kind: "mend", of: { kinds: ["list", "reprice"], back: 1 }, to: { amount: price } };
   }
   if (effect === "fee") {
-    const fee = inAll(tokens.find(isSum)!);
+    const fee = inAll(tokens.find(isAmount)!);
     const method = beside.find(({ roles }) => roles.method !== undefined)?.roles.method;
     const to = { fee: fee!, ...(method === undefined ? {} : { method }) };
     return fee === null ? null : { kind: "mend", of: { kinds: ["sell"], back: 1 }, to };

@@ -1,6 +1,5 @@
 import type { Tok } from "../clause.ts";
-import { isPiece } from "../clause.ts";
-import { isAmount } from "../cutting/shape.ts";
+import { isAmount, isPiece } from "../clause.ts";
 import { isLight } from "../heads.ts";
 import type { Kind, Mention } from "../reading.ts";
 import { language } from "../verbs.ts";

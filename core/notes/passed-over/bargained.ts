@@ -1,4 +1,4 @@
-import { isMark, type Tok } from "../clause.ts";
+import { isAmount, isMark, type Tok } from "../clause.ts";
 import { joined, saidBy } from "../rows/joined.ts";
 import { centsIn } from "../slots/money.ts";
 import { turnedRoles } from "../tokens/roles.ts";
@@ -40,8 +40,6 @@ function closed(tokens: readonly Tok[], made: Made[]): Made[] {
 
 /** Nobody bargains in more words. */
 const TALE_MAX = 80;
-
-const isAmount = ({ kind }: Tok): boolean => kind === "amount";
 
 /** The line in the letters of `MOVES`, and where in it each token begins. */
 interface Shape {
@@ -117,11 +115,15 @@ const AHEAD: Moves = new Set(["off", "had"]);
 /** The deed, and those that are done by whoever was spoken of. */
 const DONE: Moves = new Set(["bought", "sold", "paid"]);
 /** Moves that name no price which stood, however late they come. */
-const NAMED: Moves = new Set([...THEY_WOULD_GIVE, ...SAID_BY_THEM, "theirs", "asked", "bid"]);
+const OFFERED: Moves = new Set([...THEY_WOULD_GIVE, ...SAID_BY_THEM, "bid"]);
+const NAMED: Moves = new Set([...OFFERED, "theirs", "asked"]);
 const DOWN: Moves = new Set(["theirsDown", "oursDown", "theirsUp"]);
 /** Without one of these nothing was bargained over. */
 const HAGGLES: Moves = new Set([...NAMED, ...DOWN, "floor", "off", "met", "haggled"]);
 const MET: Moves = new Set(["met"]);
+const FLOOR: Moves = new Set(["floor"]);
+/** With one of these a price stands that was only named. */
+const AGREES: Moves = new Set(["taken", "took", "bought", "sold"]);
 
 /** The deed that a tale comes to; null where it is none, or one that two could read differently. */
 function deedOf(tokens: readonly Tok[], made: readonly Made[]): Tok[] | null {
@@ -167,19 +169,14 @@ const linkTo = (text: "to" | "for", { from, to }: Tok): Tok => wordToken("word",
 
 /** The last sum of the last move that says what it went for. */
 function priceOf(tokens: readonly Tok[], made: readonly Made[]): Tok | null {
-  const last = (moves: readonly Move[]): Tok | undefined =>
+  const last = (moves: Moves): Tok | undefined =>
     made
-      .filter(({ move }) => moves.includes(move))
+      .filter(({ move }) => moves.has(move))
       .flatMap((move) => (DOWN.has(move.move) ? downTo(tokens, move) : sumsOf(tokens, move)))
       .at(-1);
-  const isTaken = made.some(({ move }) => ["taken", "took", "bought", "sold"].includes(move));
+  const isTaken = made.some(({ move }) => AGREES.has(move));
   return (
-    last([...DONE]) ??
-    last(["met"]) ??
-    last([...DOWN]) ??
-    last(["floor"]) ??
-    (isTaken ? last(["bid", "theySaid", "theirBid", "had"]) : undefined) ??
-    null
+    last(DONE) ?? last(MET) ?? last(DOWN) ?? last(FLOOR) ?? (isTaken ? last(OFFERED) : undefined) ?? null
   );
 }
 

@@ -1,4 +1,4 @@
-import { isPiece, type Tok } from "../clause.ts";
+import { isAmount, isPiece, placeBefore, type Tok } from "../clause.ts";
 import { headsOf } from "../heads.ts";
 import { rolesOf } from "../tokens/roles.ts";
 import { wordToken } from "../tokens/token.ts";
@@ -152,8 +152,6 @@ function costBefore(tokens: readonly Tok[], at: number, whom: Whom): { from: num
   return rest && { from, said: rest };
 }
 
-const isAmount = ({ kind }: Tok): boolean => kind === "amount";
-
 const headsIn = (tokens: readonly Tok[]): boolean => tokens.some((token) => headsOf(token).length > 0);
 
 /** It tells of a purchase, of the way to it, or of nothing done. */
@@ -169,8 +167,7 @@ function withoutFirst(cost: readonly Tok[]): Tok[] | null {
   const [piece, ...others] = cost.filter(isPiece);
   if (!piece || others.length > 0) return null;
   const at = cost.indexOf(piece);
-  let from = at;
-  while (from > 0 && ARTICLES_WIDE.has(cost[from - 1]!.text)) from -= 1;
-  if (from === 0 || !SPENT_ON.has(cost[from - 1]!.text)) return null;
-  return [...cost.slice(0, from - 1), ...cost.slice(at + 1)];
+  const link = placeBefore(cost, at - 1, ARTICLES_WIDE);
+  if (link < 0 || !SPENT_ON.has(cost[link]!.text)) return null;
+  return [...cost.slice(0, link), ...cost.slice(at + 1)];
 }

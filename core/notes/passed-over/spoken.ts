@@ -1,4 +1,4 @@
-import { isMark, MEASURES, type Tok, textOf } from "../clause.ts";
+import { isMark, MEASURES, placeAfter, type Tok, textOf } from "../clause.ts";
 import { headsOf } from "../heads.ts";
 import { NO_ROLES, wordToken } from "../tokens/token.ts";
 import { AND } from "../words/links.ts";
@@ -116,8 +116,7 @@ function isBegun(
   if (WE_ARE.has(text))
     return KEEPING.has(tokens[at + 1]?.text ?? "") && tokens[at + 2] !== undefined && !isCounted;
   if (ONE_OF_US.has(text)) {
-    let verb = at + 1;
-    while (BEFORE_DONE.has(tokens[verb]?.text ?? "")) verb += 1;
+    const verb = placeAfter(tokens, at + 1, BEFORE_DONE);
     if (!isDone(tokens, verb) || isCounted) return false;
     // "sold the trunk i listed for 60": of which it is told.
     return isJoined || before!.kind !== "piece" || (isWhole(tokens, since, at) && namesOther(tokens, verb));

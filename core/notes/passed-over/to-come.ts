@@ -1,23 +1,18 @@
-import { isMark, type Tok, textOf } from "../clause.ts";
+import { isMark, placeAfter, type Tok, textOf } from "../clause.ts";
 import { headsOf } from "../heads.ts";
-import type { Kind } from "../reading.ts";
-import { PIECE_PARTS } from "../words/parts.ts";
+import { firstWord } from "../tokens/text.ts";
 import { PASTS } from "../words/tenses.ts";
 import {
   ABOUT_TO,
   AHEAD,
-  BEFORE_HOPED,
   BEFORE_SOMEBODY,
   BESIDE_WILL,
-  DEALT_WITH,
   GOING,
-  HOLDS,
   IS_DATED,
   ITS,
   JOINS_ON,
   LEADS_INTO,
   MORE_OF_IT,
-  OF_HANDOVER,
   ONE_OF_US,
   OURS_TO_COME,
   OVER,
@@ -25,11 +20,10 @@ import {
   SHALL_BE,
   SOMEBODY,
   THEIRS_TO_COME,
-  UNTIL,
-  WEATHER,
   WILL_DO,
   WILL_DO_WITH,
 } from "../words/to-come.ts";
+import { isAhead, isBeside, type Plan } from "./beside-plans.ts";
 
 /*
  * What is still to come, told in a sentence of its own beside a fact, with a mark between or none: "finished the desk ill
@@ -60,21 +54,8 @@ export function withoutToCome(tokens: Tok[]): Tok[] {
 const TOKENS_MIN = 5;
 const TOKENS_MAX = 80;
 
-/** A stretch of a line's tokens, `from` up to `to`; its words begin at `said`. */
-interface Plan {
-  from: number;
-  said: number;
-  to: number;
-  isOurs: boolean;
-}
-
-const first = ({ text }: Tok): string => {
-  const blank = text.indexOf(" ");
-  return blank < 0 ? text : text.slice(0, blank);
-};
-
 const mayBeToCome = (token: Tok): boolean => {
-  const word = first(token);
+  const word = firstWord(token.text);
   return (
     WILL_DO.has(word) ||
     OURS_TO_COME.has(word) ||
@@ -86,8 +67,6 @@ const mayBeToCome = (token: Tok): boolean => {
 
 const isJoint = (token: Tok | undefined): boolean =>
   token !== undefined && (token.kind === "mark" || (token.kind === "word" && JOINS_ON.has(token.text)));
-
-const isAhead = ({ text }: Tok): boolean => AHEAD.has(text);
 
 /** The sentence of what is to come that begins at a place; null where none does. */
 function planAt(tokens: readonly Tok[], at: number): Omit<Plan, "from" | "to"> | null {
@@ -103,17 +82,18 @@ function planAt(tokens: readonly Tok[], at: number): Omit<Plan, "from" | "to"> |
   const start = isAhead(tokens[at]!) && at + 1 < tokens.length ? at + 1 : at;
   const subject = subjectAt(tokens, start);
   if (subject) {
-    const verb = behindAdverbs(tokens, subject.end);
+    const verb = placeAfter(tokens, subject.end, BESIDE_WILL);
     // "so i can get another one"
-    const isSoThat = subject.isOurs && before?.text === "so" && first(tokens[verb] ?? before) === "can";
+    const isSoThat =
+      subject.isOurs && before?.text === "so" && firstWord((tokens[verb] ?? before).text) === "can";
     if (willDo(tokens, verb) || isComing(tokens, verb) || isSoThat)
       return { said: verb + 1, isOurs: subject.isOurs };
     return null;
   }
-  if (OURS_TO_COME.has(first(tokens[start]!))) return { said: start + 1, isOurs: true };
-  if (THEIRS_TO_COME.has(first(tokens[start]!))) return { said: start + 1, isOurs: false };
+  if (OURS_TO_COME.has(firstWord(tokens[start]!.text))) return { said: start + 1, isOurs: true };
+  if (THEIRS_TO_COME.has(firstWord(tokens[start]!.text))) return { said: start + 1, isOurs: false };
   if (at === 0 || start > at) return null;
-  const verb = behindAdverbs(tokens, at);
+  const verb = placeAfter(tokens, at, BESIDE_WILL);
   if (willDo(tokens, verb) || isAboutTo(tokens, verb) || isMoreOfIt(tokens, verb))
     return { said: verb + 1, isOurs: true };
   return null;
@@ -137,12 +117,6 @@ function subjectAt(tokens: readonly Tok[], at: number): { end: number; isOurs: b
   return null;
 }
 
-function behindAdverbs(tokens: readonly Tok[], from: number): number {
-  let at = from;
-  while (at < tokens.length && BESIDE_WILL.has(tokens[at]!.text)) at += 1;
-  return at;
-}
-
 function willDo(tokens: readonly Tok[], at: number): boolean {
   const token = tokens[at];
   if (token?.kind !== "word") return false;
@@ -158,16 +132,16 @@ function willDo(tokens: readonly Tok[], at: number): boolean {
 
 /** "a lady is coming tomorrow", "im listing it tomorrow" */
 const isComing = (tokens: readonly Tok[], at: number): boolean =>
-  tokens[at] !== undefined && first(tokens[at]!).endsWith("ing") && isAboutTo(tokens, at);
+  tokens[at] !== undefined && firstWord(tokens[at]!.text).endsWith("ing") && isAboutTo(tokens, at);
 
 /** What is about to be done, by a day to come that stands close behind it; "2h painting the desk sunday" was done. */
 function isAboutTo(tokens: readonly Tok[], at: number): boolean {
   const token = tokens[at];
-  if (!token || !ABOUT_TO.has(first(token)) || tokens[at - 1]?.kind === "duration") return false;
+  if (!token || !ABOUT_TO.has(firstWord(token.text)) || tokens[at - 1]?.kind === "duration") return false;
   for (let next = at + 1; next < tokens.length && next - at <= DAY_MAX; next += 1) {
     const { kind, text } = tokens[next]!;
     if (isAhead(tokens[next]!)) return true;
-    if (kind === "day") return next > at + 1 && WEEKDAY.test(text) && GOING.has(first(token));
+    if (kind === "day") return next > at + 1 && WEEKDAY.test(text) && GOING.has(firstWord(token.text));
     if (kind !== "word" && kind !== "piece") return false;
     if (ONE_OF_US.has(text) || OURS_TO_COME.has(text) || isJoint(tokens[next])) return false;
   }
@@ -189,7 +163,7 @@ function conditionAt(tokens: readonly Tok[], at: number): Omit<Plan, "from" | "t
   for (let next = at + 2; next < tokens.length && next - at <= CONDITION_MAX; next += 1) {
     if (isJoint(tokens[next])) return null;
     if (
-      OURS_TO_COME.has(first(tokens[next]!)) ||
+      OURS_TO_COME.has(firstWord(tokens[next]!.text)) ||
       (subjectAt(tokens, next)?.isOurs && willDo(tokens, next + 1))
     )
       return { said: next + 1, isOurs: true };
@@ -227,7 +201,7 @@ function endAtJoint(tokens: readonly Tok[], at: number): number | null {
     return next + 2;
   const other = planAt(tokens, next);
   if (other) return other.said;
-  if (isOn && token.kind === "word" && SAME_IN_PAST.has(first(token))) return null;
+  if (isOn && token.kind === "word" && SAME_IN_PAST.has(firstWord(token.text))) return null;
   if (isOn && isPlainVerb(token)) return next + 1;
   return at;
 }
@@ -238,13 +212,17 @@ const endsAt = (tokens: readonly Tok[], at: number): boolean => at >= tokens.len
 const isPlainVerb = (token: Tok): boolean =>
   token.kind === "word" &&
   (headsOf(token).length > 0 || token.roles.labor === true) &&
-  !PASTS.has(first(token)) &&
-  !/(?:ed|ing|s)$/.test(first(token));
+  !PASTS.has(firstWord(token.text)) &&
+  !/(?:ed|ing|s)$/.test(firstWord(token.text));
 
 /** What was done: a verb of the books in the past, and not what shall be. */
 function isDone(tokens: readonly Tok[], at: number, from: number): boolean {
   const token = tokens[at]!;
-  if (headsOf(token).length === 0 || !(PASTS.has(first(token)) || first(token).endsWith("ed"))) return false;
+  if (
+    headsOf(token).length === 0 ||
+    !(PASTS.has(firstWord(token.text)) || firstWord(token.text).endsWith("ed"))
+  )
+    return false;
   return !tokens
     .slice(Math.max(from - 1, at - 4), at)
     .some(({ text }) => SHALL_BE.has(text) || SHALL_BE.has(text.split(" ").at(-1)!));
@@ -274,125 +252,6 @@ const isTold = (tokens: readonly Tok[]): boolean =>
       headsOf(token).length > 0 || token.roles.labor || token.kind === "duration" || token.kind === "miles",
   ) ||
   (tokens.some(({ roles }) => roles.supply) && tokens.some(({ kind }) => kind === "amount"));
-
-/** The kinds that the verbs of some tokens say; those of verbs that could be any only where there are no others. */
-function kindsIn(tokens: readonly Tok[]): Set<Kind> {
-  const strong = tokens.flatMap((token) => kindsOf(token, false));
-  return new Set(strong.length > 0 ? strong : tokens.flatMap((token) => kindsOf(token, true)));
-}
-
-/** Those of one verb; "put" and "dropped" are no deal by themselves. */
-function kindsOf(token: Tok, light: boolean): Kind[] {
-  const kinds = headsOf(token)
-    .filter((head) => light || (!head.light && head.tails === null))
-    .map(({ kind }) => kind);
-  if (DEALT_WITH.has(first(token))) return kinds;
-  const anyWay = kinds.filter((kind) => ANY_WAY.has(kind));
-  return anyWay.length > 0 ? anyWay : kinds;
-}
-
-/** Of these what will be done, or what anybody else will do, turns nothing. */
-const ANY_WAY: ReadonlySet<Kind> = new Set([
-  "work",
-  "start",
-  "finish",
-  "list",
-  "reprice",
-  "drive",
-  "spend",
-  "lent",
-]);
-/** Of these what we will do ourselves turns nothing, but where it is to hand over or to pay. */
-const BY_OURSELVES: ReadonlySet<Kind> = new Set([
-  "buy",
-  "retire",
-  "fallthrough",
-  "refund",
-  "trade",
-  "income",
-]);
-
-/** Whether what is to come turns nothing of what else is told. */
-function isBeside(tokens: readonly Tok[], plan: Plan, told: readonly Tok[]): boolean {
-  const words = tokens.slice(plan.from, plan.to);
-  if (!words.every((token, at) => isHoped(words, token, at))) return false;
-  const kinds = kindsIn(told);
-  if (isWeather(words)) return true;
-  if (!isOfDealBeside(words, plan, kinds, told)) return false;
-  const named = words.some(({ mention }) => mention && !mention.it);
-  // "and thinking of dropping the hutch to 200": asked.
-  if (named && words.some(({ kind }) => kind === "amount")) return false;
-  if (kinds.has("finish") && !told.some(isTimed) && isUnfinished(words, named)) return false;
-  // "tossed most of it, ill toss the rest tomorrow"
-  const done = kindsIn(told.filter((token) => headsOf(token).length <= PLAIN_MAX));
-  const same = [...kindsIn(words)].filter((kind) => done.has(kind) && !AS_OFTEN.has(kind));
-  const isAgain = words.some(({ text }) => /\b(?:again|another|next)\b/.test(text));
-  return same.length === 0 || named || isAgain;
-}
-
-/** A verb of more kinds ("put") says none of them by itself. */
-const PLAIN_MAX = 3;
-
-/** Done as often as one likes. */
-const AS_OFTEN: ReadonlySet<Kind> = new Set(["work", "spend", "start", "drive"]);
-
-const isWeather = (words: readonly Tok[]): boolean =>
-  ITS.has(words[0]!.text) && words.some(({ text }) => WEATHER.has(text));
-
-/** Whether it turns no deal that is told. */
-function isOfDealBeside(
-  words: readonly Tok[],
-  plan: Plan,
-  kinds: ReadonlySet<Kind>,
-  told: readonly Tok[],
-): boolean {
-  if ([...kinds].every((kind) => ANY_WAY.has(kind)) || kinds.has("lent")) return true;
-  // "holding it til tuesday, hes coming after work": held it stays.
-  const isHeld = kinds.has("hold") && told.some(({ text }) => HOLDS.has(text));
-  if (isHeld) return told.some(({ kind }, at) => kind === "day" && UNTIL.has(told[at - 1]?.text ?? ""));
-  if (!plan.isOurs) return false;
-  if (isOfOther(words, told)) return true;
-  const isHandedOver = words.some((token, at) => isHandover(words, token, at));
-  if (isHandedOver) return false;
-  return [...kinds].every((kind) => ANY_WAY.has(kind) || BY_OURSELVES.has(kind)) || !words.some(isOfIt);
-}
-
-/** "get it tomorrow", "pay her friday", and no "get 40 for it", "taking tomorrow off". */
-function isHandover(words: readonly Tok[], { text }: Tok, at: number): boolean {
-  if (!text.split(" ").some((word) => OF_HANDOVER.has(word))) return false;
-  const next = words[at + 1];
-  return !(next?.kind === "amount" || next?.kind === "day" || (next && isAhead(next)));
-}
-
-const isOfIt = ({ roles, text }: Tok): boolean => roles.pronoun === true || PERSONAL.test(text);
-const PERSONAL = /^(?:him|her|them|he|she|they|his|their)$/;
-
-/** What is to come is of something else: of another piece, or of a place to go to. */
-const isOfOther = (words: readonly Tok[], told: readonly Tok[]): boolean =>
-  !words.some(isOfIt) &&
-  words.some(
-    ({ text, mention, roles }) =>
-      text.startsWith("another") ||
-      roles.place !== undefined ||
-      (mention && !told.some((other) => other.mention?.name === mention.name)),
-  );
-
-/** "finished the desk, just need to put the knobs on": part of it is still to do. */
-const isUnfinished = (words: readonly Tok[], named: boolean): boolean =>
-  !named && words.some(({ roles, text }) => roles.labor || roles.supply || PIECE_PARTS.has(text));
-
-const isTimed = ({ kind }: Tok): boolean => kind === "duration";
-
-/** A sum of what is to come is one that is hoped or asked for; a time or a way stands for what was done. */
-function isHoped(words: readonly Tok[], { kind }: Tok, at: number): boolean {
-  if (kind === "duration" || kind === "miles" || kind === "percent") return false;
-  if (kind !== "amount") return true;
-  const before = words[at - 1];
-  return (
-    before !== undefined &&
-    (BEFORE_HOPED.has(before.text) || BEFORE_HOPED.has(before.text.split(" ").at(-1)!))
-  );
-}
 
 /** The tokens without the plans; what stood on both sides of one stays parted. */
 function parted(tokens: readonly Tok[], plans: readonly Plan[]): Tok[] {

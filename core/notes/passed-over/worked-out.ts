@@ -1,4 +1,4 @@
-import { isPiece, type Tok } from "../clause.ts";
+import { isAmount, isPiece, placeAfter, placeBefore, type Tok } from "../clause.ts";
 import { type Exact, wholeOf } from "../quantities/amounts.ts";
 import { isContainer } from "../slots/money.ts";
 import { measuresIn } from "../slots/spending.ts";
@@ -52,8 +52,6 @@ const SENTENCE_MAX = 60;
 
 const isEnd = ({ kind, text }: Tok): boolean => kind === "mark" && /^[.;!?]/.test(text);
 
-const isAmount = ({ kind }: Tok): boolean => kind === "amount";
-
 /** "2 of them", "2 gallons": it counts as a number does. */
 const isNumber = (token: Tok): boolean =>
   isAmount(token) || countOf(token) !== undefined || token.kind === "percent";
@@ -86,8 +84,7 @@ function workedFrom(said: readonly Tok[], first: number, last: number): Tok[] | 
   const isOfOne = supplies.length === 0 || isCountOf(run);
   if (!isOfOne || !run.every((token) => isNumber(token) || isSupply(token) || isBetween(token))) return null;
   const [total, behind] = [said[last]!, said.slice(last + 1)];
-  let from = first;
-  while (from > 0 && PRICED.has(said[from - 1]!.text)) from -= 1;
+  const from = placeBefore(said, first - 1, PRICED) + 1;
   const isLess = from < first;
   const isTotal = COMES_TO.test(textOf(run)) || IN_ALL.test(textOf(behind)) || run.some(({ each }) => each);
   if (isTotal && !total.each && comesTo(run, total, textOf(said), { isLess, isCounted: supplies.length > 0 }))
@@ -243,8 +240,7 @@ function tokensIn(tokens: readonly Tok[], text: string): number {
 
 /** How many words behind an amount say that it is all of it. */
 function trailOf(behind: readonly Tok[]): number {
-  let to = 0;
-  while (to < behind.length && TRAILS.has(behind[to]!.text)) to += 1;
+  let to = placeAfter(behind, 0, TRAILS);
   while (to > 0 && !endsTrail(behind, to - 1)) to -= 1;
   return to;
 }

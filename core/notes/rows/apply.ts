@@ -1,4 +1,4 @@
-import { type Head, type Tok, textOf } from "../clause.ts";
+import { type Head, isAmount, type Tok, textOf } from "../clause.ts";
 import { centsIn } from "../slots/money.ts";
 import { isTurned, type Roles, rolesOf, turnedRoles } from "../tokens/roles.ts";
 import { NO_ROLES } from "../tokens/token.ts";
@@ -7,7 +7,7 @@ import type { TurnEffect } from "./afterwards.ts";
 import { type AsideEffect, asides } from "./asides.ts";
 import { type DayEffect, days } from "./days.ts";
 import type { OwnerEffect } from "./hands.ts";
-import { isAmount, joined, meaning, PASSING, saidBy } from "./joined.ts";
+import { joined, meaning, PASSING, saidBy } from "./joined.ts";
 import { standingIn } from "./lookup.ts";
 import { numbers } from "./numbers.ts";
 import { ofNumber } from "./of-numbers.ts";

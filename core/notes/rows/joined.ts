@@ -33,5 +33,3 @@ export function saidBy(verb: string, tokens: readonly Tok[], fired: Pick<Fired, 
   const heads = language().lexer.lexicon.entry(verb)?.said?.heads;
   return joined(tokens, fired, rolesOf<Head>(heads ? { heads } : {}), verb);
 }
-
-export const isAmount = ({ kind }: Tok): boolean => kind === "amount";

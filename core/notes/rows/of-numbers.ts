@@ -1,10 +1,11 @@
 import type { Head, Tok } from "../clause.ts";
+import { isAmount } from "../clause.ts";
 import { decimalText, type Exact, exactOf, plus, wholeOf } from "../quantities/amounts.ts";
 import { minutesBetween } from "../quantities/clocks.ts";
 import { type Roles, rolesOf, turnedRoles } from "../tokens/roles.ts";
 import { NO_ROLES } from "../tokens/token.ts";
 import type { Hedge } from "../words/hedges.ts";
-import { isAmount, joined, meaning } from "./joined.ts";
+import { joined, meaning } from "./joined.ts";
 import type { NumberEffect } from "./owed.ts";
 import type { Fired } from "./table.ts";
 

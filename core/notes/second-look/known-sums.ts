@@ -1,5 +1,5 @@
 import type { Cents } from "../../money.ts";
-import { type Tok, textOf } from "../clause.ts";
+import { isAmount, type Tok, textOf } from "../clause.ts";
 import { lexedOf } from "../lexed.ts";
 import { centsIn } from "../slots/money.ts";
 import { meantBy } from "../tokens/meant.ts";
@@ -114,8 +114,6 @@ export function summedIn(text: string): Summed | null {
     },
   };
 }
-
-const isAmount = ({ kind }: Tok): boolean => kind === "amount";
 
 /** "all three at the flea" */
 const isAllOf = (tokens: readonly Tok[], at: number): boolean =>
